@@ -4,6 +4,7 @@ module org.roofmaths.rules {
     requires de.siegmar.fastcsv;
     requires static org.immutables.value.annotations;
     requires static org.jspecify;
+
     // An empty package cannot be exported: take a line out of the comment when the package gets its first class.
     // exports org.roofmaths.rules;
     // exports org.roofmaths.sheet;
