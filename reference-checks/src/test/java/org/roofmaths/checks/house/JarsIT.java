@@ -26,7 +26,7 @@ class JarsIT {
     /** Our three jars and the two that they bring in. */
     private static final String PATH = Stream.concat(
                     Published.PLACES.stream().map(Path::toString),
-                    Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+                    Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator, -1))
                             .filter(entry -> entry.matches(".*[/\\\\](commons-math3|fastcsv)-[^/\\\\]*\\.jar")))
             .collect(Collectors.joining(File.pathSeparator));
 

@@ -119,7 +119,7 @@ class LayersTest {
                             return SliceIdentifier.ignore();
                         }
                         String[] parts =
-                                type.getPackageName().substring(OURS.length()).split("\\.");
+                                type.getPackageName().substring(OURS.length()).split("\\.", -1);
                         return parts[0].equals("internal") && parts.length > 1
                                 ? SliceIdentifier.of(parts[0] + "." + parts[1])
                                 : SliceIdentifier.of(parts[0]);

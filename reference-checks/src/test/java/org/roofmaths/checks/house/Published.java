@@ -24,7 +24,7 @@ final class Published {
 
     /** The folders of classes (in {@code mvn test}) or the jars (in {@code mvn verify}). */
     static final List<Path> PLACES = Arrays.stream(
-                    System.getProperty("java.class.path").split(File.pathSeparator))
+                    System.getProperty("java.class.path").split(File.pathSeparator, -1))
             .filter(entry -> entry.matches(".*[/\\\\]roof-(units|core|rules)[/\\\\]target[/\\\\].*"))
             .map(Path::of)
             .toList();

@@ -38,7 +38,7 @@ class StartScriptTest {
                 .executionEngine("local")
                 .out(new PrintStream(printed, true))
                 .build()) {
-            Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+            Stream.of(System.getProperty("java.class.path").split(File.pathSeparator, -1))
                     .forEach(shell::addToClasspath);
             assertThat(run(shell, Files.readString(SCRIPT)))
                     .allSatisfy(event -> assertThat(event.status())
