@@ -1,0 +1,79 @@
+package org.roofmaths.working;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The recorder that listens: it keeps every figure used and every step reached, in order. */
+final class Recording implements Recorder {
+    private final @Nullable Recording parent;
+    private final String place;
+    private final Map<Term<?>, Figure<?>> figures = new LinkedHashMap<>();
+    private final List<Worked<?>> steps;
+    private final List<String> notes = new ArrayList<>();
+
+    Recording() {
+        this(null, "", new ArrayList<>());
+    }
+
+    private Recording(@Nullable Recording parent, String place, List<Worked<?>> steps) {
+        this.parent = parent;
+        this.place = place;
+        this.steps = steps;
+    }
+
+    @Override
+    public <T> T use(Term<T> term, Figure<? extends T> figure) {
+        figures.put(term, figure);
+        return figure.value();
+    }
+
+    @Override
+    public <T> T record(Term<T> term, T value, Formula formula) {
+        List<Input> inputs = new ArrayList<>();
+        for (Term<?> needed : formula.terms()) {
+            inputs.add(input(needed, formula));
+        }
+        Worked<T> step = Worked.step(placed(term), value, formula, inputs, notes);
+        notes.clear();
+        figures.put(term, step);
+        steps.add(step);
+        return value;
+    }
+
+    private Input input(Term<?> needed, Formula formula) {
+        for (Recording at = this; at != null; at = at.parent) {
+            Figure<?> figure = at.figures.get(needed);
+            if (figure != null) {
+                return new Input(at.placed(needed), figure);
+            }
+        }
+        throw new IllegalStateException(
+                "the formula \"" + formula.toText() + "\" names \"" + needed.toText() + "\", which was neither used nor recorded before");
+    }
+
+    private <T> Term<T> placed(Term<T> term) {
+        return place.isEmpty() || !term.place().isEmpty() ? term : term.in(place);
+    }
+
+    @Override
+    public void note(String remark) {
+        notes.add(remark);
+    }
+
+    @Override
+    public Recorder in(String inner) {
+        return new Recording(this, place.isEmpty() ? inner : place + ", " + inner, steps);
+    }
+
+    @Override
+    public boolean isOn() {
+        return true;
+    }
+
+    List<Worked<?>> steps() {
+        return steps;
+    }
+}
