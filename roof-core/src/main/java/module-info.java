@@ -10,11 +10,11 @@ module org.roofmaths.core {
     requires static org.immutables.value.annotations;
     requires static org.jspecify;
 
+    exports org.roofmaths.working;
+    exports org.roofmaths.problem;
     exports org.roofmaths.internal.style to
             org.roofmaths.rules;
     // An empty package cannot be exported: take a line out of the comment when the package gets its first class.
-    // exports org.roofmaths.working;
-    // exports org.roofmaths.problem;
     // exports org.roofmaths.roof;
     // exports org.roofmaths.survey;
     // exports org.roofmaths.framing;

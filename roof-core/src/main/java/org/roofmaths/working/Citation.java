@@ -2,6 +2,7 @@ package org.roofmaths.working;
 
 import java.io.Serializable;
 import org.immutables.value.Value;
+import org.roofmaths.internal.style.StagedStyle;
 
 /**
  * Where a sourced figure stands: document, edition, place in it, and how we know it.
@@ -11,6 +12,7 @@ import org.immutables.value.Value;
  * @since 0.1
  */
 @Value.Immutable
+@StagedStyle
 public interface Citation extends Serializable {
 
     /** Returns what standing the document has. */

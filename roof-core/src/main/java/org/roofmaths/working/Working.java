@@ -12,6 +12,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.roofmaths.units.Length;
+import org.roofmaths.units.Quantity;
 
 /**
  * How a set of numbers was reached: a tree of figures, formulas and sources.
@@ -188,6 +190,44 @@ public final class Working implements Serializable {
     /** Returns the answers to the blanks in the order of their letters; empty if nothing is blanked. */
     public List<Blank> key() {
         return WorkingText.key(this);
+    }
+
+    /**
+     * Evaluates the formula of every step on the figures it rests on and returns where the answer is not the recorded value.
+     *
+     * <p>Our own tests hold every working to this; whoever adds calculations of their own can do the same. Counts must agree exactly,
+     * lengths within the storage resolution of 100 nm, everything else within one part in a thousand million.
+     *
+     * @return a sentence for each step that disagrees; empty if all agree
+     */
+    public List<String> disagreements() {
+        return allSteps().stream()
+                .map(Working::disagreement)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<String> disagreement(Worked<?> step) {
+        double formula = step.formula().evaluate(term -> step.inputs().stream()
+                .filter(input -> input.term().equals(term) || input.term().in("").equals(term))
+                .findFirst()
+                .map(input -> si(input.figure().value()))
+                .orElse(Double.NaN));
+        double recorded = si(step.value());
+        double allowed = step.value() instanceof Integer || step.value() instanceof Long
+                ? 0
+                : Math.abs(recorded) * 1e-9 + (step.value() instanceof Length ? Length.STORAGE_RESOLUTION.toSi() : 1e-9);
+        return Math.abs(formula - recorded) <= allowed // false for NaN
+                ? Optional.empty()
+                : Optional.of(step.term().toText() + ": recorded " + step.value() + " (" + recorded + " in SI units), but the formula \""
+                        + step.formula().toText() + "\" gives " + formula);
+    }
+
+    private static double si(Object value) {
+        if (value instanceof Quantity quantity) {
+            return quantity.toSi();
+        }
+        return value instanceof Number number ? number.doubleValue() : Double.NaN;
     }
 
     Set<Term<?>> blanks() {
