@@ -1,3 +1,5 @@
+import org.roofmaths.problem.*;
 import org.roofmaths.units.*;
+import org.roofmaths.working.*;
 import static org.roofmaths.units.Quantities.*;
 System.out.println("roof-maths: every package is imported. Try  pitch(\"7 in 12\")  or  length(\"9' 4 1/2\\\"\")");

@@ -66,7 +66,7 @@ public sealed interface Recorder permits Recording, Recorder.Off {
      * @param place which of several, such as {@code left}
      * @return the recorder for the place
      */
-    Recorder in(String place);
+    Recorder at(String place);
 
     /** Tells whether anyone listens; a calculation may skip work that only a listener would see. */
     boolean isOn();
@@ -98,7 +98,7 @@ public sealed interface Recorder permits Recording, Recorder.Off {
         }
 
         @Override
-        public Recorder in(String place) {
+        public Recorder at(String place) {
             return this;
         }
 

@@ -55,7 +55,7 @@ final class Recording implements Recorder {
     }
 
     private <T> Term<T> placed(Term<T> term) {
-        return place.isEmpty() || !term.place().isEmpty() ? term : term.in(place);
+        return place.isEmpty() || !term.place().isEmpty() ? term : term.at(place);
     }
 
     @Override
@@ -64,7 +64,7 @@ final class Recording implements Recorder {
     }
 
     @Override
-    public Recorder in(String inner) {
+    public Recorder at(String inner) {
         return new Recording(this, place.isEmpty() ? inner : place + ", " + inner, steps);
     }
 

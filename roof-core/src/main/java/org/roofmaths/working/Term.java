@@ -9,7 +9,7 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Terms are constants of the class that works them out and part of its interface: {@code working.at(CommonRafter.LENGTH)} picks
  * a number, {@code working.blanked(CommonRafter.RISE)} hides one on a classroom sheet. Names are unique over the library. Where one
- * number exists several times (at the left and at the right end, per piece), {@link #in(String)} tells which.
+ * number exists several times (at the left and at the right end, per piece), {@link #at(String)} tells which.
  *
  * <p>Immutable and thread-safe. Two terms are equal if name, symbol, type and place are.
  *
@@ -53,7 +53,7 @@ public final class Term<T> implements Expression {
      * @param place which of them
      * @return the term at that place
      */
-    public Term<T> in(String place) {
+    public Term<T> at(String place) {
         Objects.requireNonNull(place, "place");
         return place.equals(this.place) ? this : new Term<>(name, symbol, type, place);
     }
@@ -69,7 +69,7 @@ public final class Term<T> implements Expression {
     }
 
     /** Returns the type of the value. */
-    public Class<T> type() {
+    public Class<T> valueType() {
         return type;
     }
 

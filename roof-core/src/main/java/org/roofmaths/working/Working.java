@@ -209,7 +209,7 @@ public final class Working implements Serializable {
 
     private static Optional<String> disagreement(Worked<?> step) {
         double formula = step.formula().evaluate(term -> step.inputs().stream()
-                .filter(input -> input.term().equals(term) || input.term().in("").equals(term))
+                .filter(input -> input.term().equals(term) || input.term().at("").equals(term))
                 .findFirst()
                 .map(input -> si(input.figure().value()))
                 .orElse(Double.NaN));

@@ -104,7 +104,7 @@ class WorkingTest {
 
     @Test
     void names_the_terms_there_are_when_asked_for_another() {
-        assertThatThrownBy(() -> rafter.working().at(RUN.in("left")))
+        assertThatThrownBy(() -> rafter.working().at(RUN.at("left")))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("no \"test run (left)\" in this working; it has: test length, test rise");
     }
@@ -158,7 +158,7 @@ class WorkingTest {
         Working both = Working.of(r -> {
             r.use(PITCH, THREE_IN_FOUR);
             for (String place : List.of("left", "right")) {
-                Recorder at = r.in(place);
+                Recorder at = r.at(place);
                 at.use(RUN, place.equals("left") ? FOUR_METRES : FOUR_METRES.times(2));
                 at.record(
                         RISE,
@@ -167,8 +167,8 @@ class WorkingTest {
             }
         });
 
-        assertThat(both.at(RISE.in("left")).value()).isEqualTo(Length.ofMillimetres(3000));
-        assertThat(both.at(RISE.in("right")).value()).isEqualTo(Length.ofMillimetres(6000));
+        assertThat(both.at(RISE.at("left")).value()).isEqualTo(Length.ofMillimetres(3000));
+        assertThat(both.at(RISE.at("right")).value()).isEqualTo(Length.ofMillimetres(6000));
         assertThat(both.disagreements()).isEmpty();
         assertThat(both.toText()).startsWith("test rise (left) = test run × tan(test pitch)\n  test run (left) = 4000 mm  (given)\n");
     }
