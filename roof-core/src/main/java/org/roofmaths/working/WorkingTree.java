@@ -13,7 +13,7 @@ final class WorkingTree {
     private static final int VERSION = 1;
 
     private final Working working;
-    private final Map<Worked<?>, Integer> ids = new IdentityHashMap<>();
+    private final IdentityHashMap<Worked<?>, Integer> ids = new IdentityHashMap<>();
 
     private WorkingTree(Working working) {
         this.working = working;
