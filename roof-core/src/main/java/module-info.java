@@ -12,6 +12,8 @@ module org.roofmaths.core {
 
     exports org.roofmaths.working;
     exports org.roofmaths.problem;
+    exports org.roofmaths.flashing;
+    exports org.roofmaths.ventilation;
     exports org.roofmaths.internal.style to
             org.roofmaths.rules;
     // An empty package cannot be exported: take a line out of the comment when the package gets its first class.
@@ -20,8 +22,6 @@ module org.roofmaths.core {
     // exports org.roofmaths.framing;
     // exports org.roofmaths.covering;
     // exports org.roofmaths.settingout;
-    // exports org.roofmaths.flashing;
-    // exports org.roofmaths.ventilation;
     // exports org.roofmaths.rainwater;
     // exports org.roofmaths.loads;
     // exports org.roofmaths.order;
