@@ -17,7 +17,7 @@ module org.roofmaths.core {
     exports org.roofmaths.internal.style to
             org.roofmaths.rules;
     // An empty package cannot be exported: take a line out of the comment when the package gets its first class.
-    // exports org.roofmaths.roof;
+    exports org.roofmaths.roof;
     // exports org.roofmaths.survey;
     // exports org.roofmaths.framing;
     // exports org.roofmaths.covering;
