@@ -19,7 +19,7 @@ module org.roofmaths.core {
     // An empty package cannot be exported: take a line out of the comment when the package gets its first class.
     exports org.roofmaths.roof;
     // exports org.roofmaths.survey;
-    // exports org.roofmaths.framing;
+    exports org.roofmaths.framing;
     // exports org.roofmaths.covering;
     // exports org.roofmaths.settingout;
     // exports org.roofmaths.rainwater;

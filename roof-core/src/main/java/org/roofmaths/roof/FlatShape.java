@@ -140,20 +140,20 @@ public final class FlatShape implements Serializable {
                 points.get(1),
                 "lie to the right of corner 1, at " + points.get(0));
         problems.throwIfErrors();
-        Ring ring = Ring.ofFace(points);
+        Rings ring = Rings.ofFace(points);
         for (int i : ring.repeatedCorners()) {
             problems.add(Problem.error(
-                    NOT_A_FACE, "corner " + (i + 1), points.get(i), "differ from corner " + ((i + 1) % points.size() + 1)));
+                    NOT_A_FACE, "corner " + (i + 1), points.get(i), "differ from the corner before it"));
         }
         problems.throwIfErrors();
         for (int i : ring.spikes()) {
-            problems.add(Problem.error(NOT_A_FACE, "corner " + (i + 1), points.get(i), "not turn straight back"));
+            problems.add(Problem.error(NOT_A_FACE, "corner " + (i + 1), points.get(i), "not turn straight back along the side before it"));
         }
         for (int[] pair : ring.crossings()) {
             problems.add(Problem.error(
                     NOT_A_FACE,
                     "side " + (pair[1] + 1),
-                    "from " + points.get(pair[1]) + " to " + points.get((pair[1] + 1) % points.size()),
+                    "from " + points.get(pair[1]) + " to " + points.get(ring.next(pair[1])),
                     "keep clear of side " + (pair[0] + 1)));
         }
         problems.throwIfErrors();
@@ -304,7 +304,7 @@ public final class FlatShape implements Serializable {
 
     /** Returns the area of the face, on the slope. */
     public Area area() {
-        return Area.ofSquareMetres(Ring.ofFace(corners).twiceAreaSquareMetres() / 2);
+        return Area.ofSquareMetres(Rings.ofFace(corners).areaInSquareMetres(0));
     }
 
     /** Returns the pitch of the face; empty if the shape was made from bare sizes. */

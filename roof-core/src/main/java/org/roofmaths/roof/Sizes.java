@@ -9,6 +9,9 @@ final class Sizes {
     /** No roof is longer than this; a size beyond it is a slip of units, and products of two sizes stay well inside a long. */
     static final Length LONGEST = Length.ofMetres(1000);
 
+    /** The pole from the equator: coordinates of any survey grid lie nearer to its origin. */
+    static final Length FURTHEST = Length.ofMetres(10_000_000);
+
     private Sizes() {}
 
     /** Asks that a size be above zero and at most a kilometre. */
@@ -29,5 +32,21 @@ final class Sizes {
                 where,
                 given,
                 "be from 0 mm to " + LONGEST);
+    }
+
+    /** Asks that a height or a difference be at most a kilometre either way. */
+    static void requireWithin(Problems problems, ProblemCode code, String where, Length given) {
+        problems.require(
+                !given.abs().isLongerThan(LONGEST), code, where, given, "be from " + LONGEST.negated() + " to " + LONGEST);
+    }
+
+    /** Asks that a point of a plan have coordinates that a survey grid could have. */
+    static void requireInReach(Problems problems, ProblemCode code, String where, PlanPoint given) {
+        problems.require(
+                !given.x().abs().isLongerThan(FURTHEST) && !given.y().abs().isLongerThan(FURTHEST),
+                code,
+                where,
+                given,
+                "have coordinates from " + FURTHEST.negated() + " to " + FURTHEST);
     }
 }

@@ -4,10 +4,17 @@ import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.roofmaths.problem.Mend;
+import org.roofmaths.problem.Problem;
+import org.roofmaths.problem.ProblemCode;
+import org.roofmaths.problem.Problems;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
 import org.roofmaths.units.Tolerance;
 import org.roofmaths.working.Figure;
+import org.roofmaths.working.Formula;
+import org.roofmaths.working.Recorder;
+import org.roofmaths.working.Worked;
 
 /**
  * How steep a roof is, as the drawing says it: by a pitch, by two heights, or by both.
@@ -29,6 +36,21 @@ import org.roofmaths.working.Figure;
  */
 public final class Slope implements Serializable {
     private static final long serialVersionUID = 1L;
+
+    /** The apex does not lie above the plate, or a height is beyond a kilometre. */
+    public static final ProblemCode HEIGHTS =
+            ProblemCode.of("slope.heights", "Give both heights over one datum, the plate first.");
+
+    /** The slope is so steep that the roof would rise beyond a kilometre. */
+    public static final ProblemCode TOO_STEEP = ProblemCode.of("slope.too-steep", "Check the pitch and its unit.");
+
+    /** Pitch and heights do not agree. */
+    public static final ProblemCode CONTRADICTION = ProblemCode.of(
+            "slope.contradiction", "Ask which is right; the heights are what is built.");
+
+    private static final Formula PITCH_BY_HEIGHTS = Formula.of(
+            RoofFace.RAFTER_PITCH,
+            RoofFace.APEX_HEIGHT.minus(RoofFace.PLATE_HEIGHT).arcTanOver(RoofFace.RUN));
 
     private final @Nullable Figure<Pitch> pitch;
     private final @Nullable Figure<Length> plateHeight;
@@ -136,6 +158,83 @@ public final class Slope implements Serializable {
     /** Returns how far pitch and heights may disagree at the apex; empty unless both were given. */
     public Optional<Tolerance<Length>> tolerance() {
         return Optional.ofNullable(tolerance);
+    }
+
+    /** What a slope comes to over a known run. */
+    record Resolved(Figure<Pitch> pitch, Figure<Length> plateHeight) {}
+
+    /** The pitch and the plate height over a run, or null and the reasons among the problems. */
+    @Nullable Resolved resolved(Figure<Length> run, boolean runIsSound, Problems problems) {
+        Figure<Length> plate = plateHeight == null ? Figure.given(Length.ZERO) : plateHeight;
+        Sizes.requireWithin(problems, HEIGHTS, "plate height", plate.value());
+        if (apexHeight == null) {
+            Figure<Pitch> given = Objects.requireNonNull(pitch);
+            if (runIsSound) {
+                problems.require(
+                        run.value().toMetres() * given.value().tan() <= Sizes.LONGEST.toMetres(),
+                        TOO_STEEP,
+                        "pitch",
+                        given.value(),
+                        "give a rise of at most " + Sizes.LONGEST + " over a run of " + run.value());
+            }
+            return new Resolved(given, plate);
+        }
+        Figure<Length> apex = apexHeight;
+        Sizes.requireWithin(problems, HEIGHTS, "apex height", apex.value());
+        problems.require(
+                apex.value().isLongerThan(plate.value()),
+                HEIGHTS,
+                "apex height",
+                apex.value(),
+                "be above the plate height of " + plate.value());
+        if (!runIsSound || problems.hasErrors()) {
+            return null;
+        }
+        Pitch built = Pitch.ofRiseAndRun(apex.value().minus(plate.value()), run.value());
+        Pitch drawn = pitch == null ? built : pitch.value();
+        if (pitch != null && tolerance != null) {
+            compare(drawn, built, plate.value(), apex.value(), run.value(), tolerance, problems);
+        }
+        return new Resolved(Worked.by(RoofFace.RAFTER_PITCH, r -> pitchByHeights(run, plate, apex, r)), plate);
+    }
+
+    private static Pitch pitchByHeights(
+            Figure<Length> run, Figure<Length> plate, Figure<Length> apex, Recorder r) {
+        Length level = r.use(RoofFace.RUN, run);
+        Length rise = r.use(RoofFace.APEX_HEIGHT, apex).minus(r.use(RoofFace.PLATE_HEIGHT, plate));
+        return r.record(RoofFace.RAFTER_PITCH, Pitch.ofRiseAndRun(rise, level), PITCH_BY_HEIGHTS);
+    }
+
+    private void compare(
+            Pitch drawn,
+            Pitch built,
+            Length plate,
+            Length apex,
+            Length run,
+            Tolerance<Length> within,
+            Problems problems) {
+        Length drawnApex = plate.plus(drawn.riseOver(run));
+        Length apart = drawnApex.minus(apex);
+        if (!apart.abs().isLongerThan(Length.STORAGE_RESOLUTION)) {
+            return;
+        }
+        String side = apart.isPositive() ? "above" : "below";
+        if (apex.isWithin(within, drawnApex)) {
+            problems.add(Problem.notice(
+                    CONTRADICTION,
+                    "slope",
+                    this,
+                    "pitch " + drawn + " puts the apex at " + drawnApex + ", " + apart.abs() + " " + side + " the given height of "
+                            + apex + "; the heights rule, so the pitch is " + built));
+        } else {
+            problems.add(Problem.error(
+                            CONTRADICTION,
+                            "slope",
+                            this + ", which puts the apex at " + drawnApex,
+                            "have a pitch and heights that agree at the apex " + within)
+                    .withMend(Mend.of("pitch", "take " + built, "agrees with the heights"))
+                    .withMend(Mend.of("apex height", "take " + drawnApex, apart, "agrees with the pitch")));
+        }
     }
 
     @Override

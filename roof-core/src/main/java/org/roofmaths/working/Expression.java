@@ -14,7 +14,7 @@ import org.roofmaths.units.Rounding;
  *
  * @since 0.1
  */
-public sealed interface Expression extends Serializable permits Term, Constant, Operation {
+public sealed interface Expression extends Serializable permits Term, Constant, AngleConstant, Operation {
 
     /**
      * Returns the value in coherent SI units.
@@ -45,6 +45,16 @@ public sealed interface Expression extends Serializable permits Term, Constant, 
      */
     static Expression number(double value) {
         return new Constant(value);
+    }
+
+    /**
+     * Returns a plain angle, such as the 180° of a straight angle.
+     *
+     * @param degrees a finite number of degrees
+     * @return the constant
+     */
+    static Expression degrees(double degrees) {
+        return new AngleConstant(degrees);
     }
 
     /** Returns this plus another. */

@@ -13,12 +13,14 @@ import org.roofmaths.units.Tolerance;
 public final class Given<T> implements Figure<T> {
     private static final long serialVersionUID = 1L;
 
-    private final T value;
-    private final String measured;
+    private static final String SAID_SO = "given";
 
-    private Given(T value, String measured) {
+    private final T value;
+    private final String origin;
+
+    private Given(T value, String origin) {
         this.value = Objects.requireNonNull(value, "value");
-        this.measured = measured;
+        this.origin = origin;
     }
 
     /**
@@ -29,7 +31,19 @@ public final class Given<T> implements Figure<T> {
      * @return the figure
      */
     public static <T> Given<T> of(T value) {
-        return new Given<>(value, "");
+        return new Given<>(value, SAID_SO);
+    }
+
+    /**
+     * Returns a figure that was not typed as a number but lies in something else that the caller gave, such as a plan.
+     *
+     * @param <T> the type of the value
+     * @param value the value
+     * @param where where it lies, such as {@code the plan}
+     * @return the figure
+     */
+    public static <T> Given<T> takenFrom(T value, String where) {
+        return new Given<>(value, "taken from " + Objects.requireNonNull(where, "where"));
     }
 
     /**
@@ -39,7 +53,7 @@ public final class Given<T> implements Figure<T> {
      * @return the figure with its tolerance
      */
     public Given<T> measuredWithin(Tolerance<?> tolerance) {
-        return new Given<>(value, tolerance.toString());
+        return new Given<>(value, origin + ", measured " + tolerance);
     }
 
     @Override
@@ -54,17 +68,17 @@ public final class Given<T> implements Figure<T> {
 
     @Override
     public String origin() {
-        return measured.isEmpty() ? "given" : "given, measured " + measured;
+        return origin;
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Given<?> g && value.equals(g.value) && measured.equals(g.measured);
+        return other instanceof Given<?> g && value.equals(g.value) && origin.equals(g.origin);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(value, measured);
+        return Objects.hash(value, origin);
     }
 
     /** Returns the value and its origin, such as {@code 3600 mm (given)}. */
