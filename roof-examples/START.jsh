@@ -1,5 +1,7 @@
 import org.roofmaths.flashing.*;
+import org.roofmaths.framing.*;
 import org.roofmaths.problem.*;
+import org.roofmaths.roof.*;
 import org.roofmaths.units.*;
 import org.roofmaths.ventilation.*;
 import org.roofmaths.working.*;

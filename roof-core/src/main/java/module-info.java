@@ -20,10 +20,10 @@ module org.roofmaths.core {
     exports org.roofmaths.roof;
     // exports org.roofmaths.survey;
     exports org.roofmaths.framing;
-    // exports org.roofmaths.covering;
-    // exports org.roofmaths.settingout;
-    // exports org.roofmaths.rainwater;
-    // exports org.roofmaths.loads;
-    // exports org.roofmaths.order;
-    // exports org.roofmaths.drawing;
+// exports org.roofmaths.covering;
+// exports org.roofmaths.settingout;
+// exports org.roofmaths.rainwater;
+// exports org.roofmaths.loads;
+// exports org.roofmaths.order;
+// exports org.roofmaths.drawing;
 }

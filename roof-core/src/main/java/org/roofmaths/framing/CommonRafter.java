@@ -25,13 +25,14 @@ import org.roofmaths.working.Working;
 /**
  * A rafter that runs straight up the slope from the wall plate to the ridge or to the wall above.
  *
- * <p>All lengths are along the top edge of the rafter. The rafter length is the geometric line from the plate line to the apex line:
- * run / cos(pitch). The length to cut takes off half the ridge board, measured level and so longer along the rafter, and adds the tail. For
- * example, a run of 3600 mm at 35° gives a rafter length of 4394.8 mm; with a ridge board of 32 mm and an overhang of 300 mm level the
- * length to cut is 4394.8 − 19.5 + 366.2 = 4741.5 mm.
+ * <p>All lengths are along the top edge of the rafter. The rafter length is the geometric line from the plate line to
+ * the apex line: run / cos(pitch). The length to cut takes off half the ridge board, measured level and so longer along
+ * the rafter, and adds the tail. For example, a run of 3600 mm at 35° gives a rafter length of 4394.8 mm; with a ridge
+ * board of 32 mm and an overhang of 300 mm level the length to cut is 4394.8 − 19.5 + 366.2 = 4741.5 mm.
  *
- * <p>The plumb cut is marked at the pitch from square across the rafter, the seat cut at the pitch from its edge. No allowance is made for
- * sawing, and no member is sized: whether a rafter carries its load is for a person competent in structures. Immutable and thread-safe.
+ * <p>The plumb cut is marked at the pitch from square across the rafter, the seat cut at the pitch from its edge. No
+ * allowance is made for sawing, and no member is sized: whether a rafter carries its load is for a person competent in
+ * structures. Immutable and thread-safe.
  *
  * @since 0.1
  */
@@ -87,8 +88,10 @@ public final class CommonRafter implements HasWorking, Serializable {
     private static final Formula TAIL_OF_LEVEL = Formula.of(TAIL, OVERHANG.over(PITCH.cos()));
     private static final Formula TAIL_OF_PLUMB = Formula.of(TAIL, DROP.over(PITCH.sin()));
     private static final Formula HALF_THE_RIDGE = Formula.of(RIDGE_DEDUCTION_LEVEL, RIDGE_THICKNESS.over(2));
-    private static final Formula DEDUCTION_BY_PITCH = Formula.of(RIDGE_DEDUCTION, RIDGE_DEDUCTION_LEVEL.over(PITCH.cos()));
-    private static final Formula LENGTH_TO_CUT_SUM = Formula.of(LENGTH_TO_CUT, LENGTH.minus(RIDGE_DEDUCTION).plus(TAIL));
+    private static final Formula DEDUCTION_BY_PITCH =
+            Formula.of(RIDGE_DEDUCTION, RIDGE_DEDUCTION_LEVEL.over(PITCH.cos()));
+    private static final Formula LENGTH_TO_CUT_SUM =
+            Formula.of(LENGTH_TO_CUT, LENGTH.minus(RIDGE_DEDUCTION).plus(TAIL));
     private static final Formula PLUMB_IS_PITCH = Formula.of(PLUMB_CUT_FROM_SQUARE, PITCH);
     private static final Formula SEAT_IS_PITCH = Formula.of(SEAT_CUT_FROM_EDGE, PITCH);
     private static final Length LONGEST = Length.ofMetres(1000);
@@ -144,7 +147,8 @@ public final class CommonRafter implements HasWorking, Serializable {
      * @throws ProblemsException if the run is zero, below zero or over 1 km, or the rise is
      */
     public static CommonRafter of(Length run, Pitch pitch) {
-        return of(Figure.given(Objects.requireNonNull(run, "run")), Figure.given(Objects.requireNonNull(pitch, "pitch")));
+        return of(
+                Figure.given(Objects.requireNonNull(run, "run")), Figure.given(Objects.requireNonNull(pitch, "pitch")));
     }
 
     /**

@@ -10,7 +10,10 @@ public enum EdgeKind {
     EAVES("eaves"),
     /** The sloping free edge of a face over a gable wall. */
     VERGE("verge"),
-    /** The line along the top in which two faces meet that fall away from it to opposite sides; level unless the plan is skew. */
+    /**
+     * The line along the top in which two faces meet that fall away from it to opposite sides; level unless the plan is
+     * skew.
+     */
     RIDGE("ridge"),
     /** The level free top edge of a single slope, with no wall above it. */
     MONO_RIDGE("mono ridge"),

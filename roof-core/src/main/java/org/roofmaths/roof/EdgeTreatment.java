@@ -7,7 +7,8 @@ import org.roofmaths.units.Pitch;
 import org.roofmaths.working.Figure;
 
 /**
- * What a roof does along one side of its plan: it rises there from an eaves, it is cut off over a gable wall, or it ends against a wall.
+ * What a roof does along one side of its plan: it rises there from an eaves, it is cut off over a gable wall, or it
+ * ends against a wall.
  *
  * @since 0.1
  */
@@ -80,7 +81,9 @@ public sealed interface EdgeTreatment extends Serializable
             return new Eaves(pitch, overhang, Figure.given(height));
         }
 
-        /** Returns the height of the rafter plane at the fascia line: plate height − overhang × tan(pitch), in metres. */
+        /**
+         * Returns the height of the rafter plane at the fascia line: plate height − overhang × tan(pitch), in metres.
+         */
         double fasciaHeightInMetres() {
             return plateHeight.value().toMetres()
                     - overhang.value().toMetres() * pitch.value().tan();

@@ -77,7 +77,7 @@ public record Ends<T>(T left, T right) implements Serializable {
      * @param step works out one end
      * @return the two ends, each worked out
      */
-    public <U, R> Ends<R> with(Ends<U> other, BiFunction<? super T, ? super U, ? extends R> step) {
+    public <U, R> Ends<R> combine(Ends<U> other, BiFunction<? super T, ? super U, ? extends R> step) {
         return new Ends<>(step.apply(left, other.left), step.apply(right, other.right));
     }
 

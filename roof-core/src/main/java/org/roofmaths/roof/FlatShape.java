@@ -20,11 +20,13 @@ import org.roofmaths.units.Pitch;
 /**
  * A face laid flat: the eaves along the bottom, the slope straight up, every size at its true length on the slope.
  *
- * <p>Distances along are taken from the left end of the eaves to the right; distances up from the eaves (the fascia line). A flat
- * shape comes from a face of a {@link Roof}, from sizes measured on site, whose two ends may differ, or from its corners. For
- * example, {@code FlatShape.of(Ends.of(mm(3459), mm(3441)), mm(6100))} is 6100 mm wide, and 18 mm out of true at the right.
+ * <p>Distances along are taken from the left end of the eaves to the right; distances up from the eaves (the fascia
+ * line). A flat shape comes from a face of a {@link Roof}, from sizes measured on site, whose two ends may differ, or
+ * from its corners. For example, {@code FlatShape.of(Ends.of(mm(3459), mm(3441)), mm(6100))} is 6100 mm wide, and 18 mm
+ * out of true at the right.
  *
- * <p>Sizes are stored to the nanometre. Two flat shapes are equal if their corners and pitch are. Immutable and thread-safe.
+ * <p>Sizes are stored to the nanometre. Two flat shapes are equal if their corners and pitch are. Immutable and
+ * thread-safe.
  *
  * @since 0.1
  */
@@ -70,7 +72,8 @@ public final class FlatShape implements Serializable {
     /**
      * Returns a face with both ends square to the eaves and of the lengths found there.
      *
-     * @param slopeLengths the length up the slope from the fascia line, at the left end and at the right end, above zero
+     * @param slopeLengths the length up the slope from the fascia line, at the left end and at the right end, above
+     *     zero
      * @param eavesWidth the width along the eaves, above zero
      * @return the face
      * @throws ProblemsException if a size is zero, below zero or over 1 km
@@ -80,11 +83,11 @@ public final class FlatShape implements Serializable {
     }
 
     /**
-     * Returns a face whose width differs between eaves and top. The left end stands square to the eaves and the right end takes the
-     * whole taper; where a face tapers otherwise, give its corners.
+     * Returns a face whose width differs between eaves and top. The left end stands square to the eaves and the right
+     * end takes the whole taper; where a face tapers otherwise, give its corners.
      *
-     * @param slopeLengths the length up the slope from the fascia line, at the left end and at the right end, measured square to
-     *     the eaves, above zero
+     * @param slopeLengths the length up the slope from the fascia line, at the left end and at the right end, measured
+     *     square to the eaves, above zero
      * @param eavesWidth the width along the eaves, above zero
      * @param topWidth the width along the top, measured parallel to the eaves, above zero
      * @return the face
@@ -105,9 +108,9 @@ public final class FlatShape implements Serializable {
     }
 
     /**
-     * Returns a face from its corners, once round against the clock as seen from outside: the left end of the eaves, the right end of
-     * the eaves, then the others. Of four corners the third and fourth are the right and left end of the top; of any other number the
-     * top is where the face reaches highest.
+     * Returns a face from its corners, once round against the clock as seen from outside: the left end of the eaves,
+     * the right end of the eaves, then the others. Of four corners the third and fourth are the right and left end of
+     * the top; of any other number the top is where the face reaches highest.
      *
      * @param corners at least three; the first two at distance 0 up the slope, no other below
      * @return the face
@@ -116,7 +119,8 @@ public final class FlatShape implements Serializable {
     public static FlatShape ofCorners(List<FacePoint> corners) {
         List<FacePoint> points = List.copyOf(corners);
         Problems problems = Problems.none();
-        problems.require(points.size() >= 3, NOT_A_FACE, "a face", points.size() + " corners", "have at least 3 corners");
+        problems.require(
+                points.size() >= 3, NOT_A_FACE, "a face", points.size() + " corners", "have at least 3 corners");
         problems.throwIfErrors();
         for (int i = 0; i < points.size(); i++) {
             FacePoint p = points.get(i);
@@ -142,12 +146,13 @@ public final class FlatShape implements Serializable {
         problems.throwIfErrors();
         Rings ring = Rings.ofFace(points);
         for (int i : ring.repeatedCorners()) {
-            problems.add(Problem.error(
-                    NOT_A_FACE, "corner " + (i + 1), points.get(i), "differ from the corner before it"));
+            problems.add(
+                    Problem.error(NOT_A_FACE, "corner " + (i + 1), points.get(i), "differ from the corner before it"));
         }
         problems.throwIfErrors();
         for (int i : ring.spikes()) {
-            problems.add(Problem.error(NOT_A_FACE, "corner " + (i + 1), points.get(i), "not turn straight back along the side before it"));
+            problems.add(Problem.error(
+                    NOT_A_FACE, "corner " + (i + 1), points.get(i), "not turn straight back along the side before it"));
         }
         for (int[] pair : ring.crossings()) {
             problems.add(Problem.error(
@@ -181,14 +186,17 @@ public final class FlatShape implements Serializable {
         return new FlatShape(points, left, right, pitch);
     }
 
-    /** Returns the corners, once round against the clock: the left end of the eaves, the right end of the eaves, the others. */
+    /**
+     * Returns the corners, once round against the clock: the left end of the eaves, the right end of the eaves, the
+     * others.
+     */
     public List<FacePoint> corners() {
         return corners;
     }
 
     /**
-     * Returns how far up the slope the left and the right end of the top lie, measured square to the eaves. On a face that runs to a
-     * point, both are the height of the point.
+     * Returns how far up the slope the left and the right end of the top lie, measured square to the eaves. On a face
+     * that runs to a point, both are the height of the point.
      *
      * @return the slope length at each end
      */
@@ -243,8 +251,7 @@ public final class FlatShape implements Serializable {
                 !up.isNegative() && !up.isLongerThan(highest), NOT_ON_FACE, "up", up, "be from 0 mm to " + highest);
         problems.throwIfErrors();
         List<double[]> cuts = cuts(up.toMetres(), FacePoint::up, FacePoint::along);
-        return Ends.of(
-                Length.ofMetres(cuts.get(0)[0]), Length.ofMetres(cuts.get(cuts.size() - 1)[1]));
+        return Ends.of(Length.ofMetres(cuts.get(0)[0]), Length.ofMetres(cuts.get(cuts.size() - 1)[1]));
     }
 
     private Length highest() {
@@ -256,8 +263,8 @@ public final class FlatShape implements Serializable {
     }
 
     /**
-     * The stretches of a straight line that lie on the face, edges included: the line on which one coordinate has a fixed value, the
-     * stretches as pairs of the other coordinate, in rising order.
+     * The stretches of a straight line that lie on the face, edges included: the line on which one coordinate has a
+     * fixed value, the stretches as pairs of the other coordinate, in rising order.
      */
     private List<double[]> cuts(double at, Function<FacePoint, Length> fixed, Function<FacePoint, Length> free) {
         // Closed stretches: where the line runs along a side or through a corner, look at it from both sides and join.
@@ -278,7 +285,10 @@ public final class FlatShape implements Serializable {
     }
 
     private List<double[]> crossedBy(
-            double at, Function<FacePoint, Length> fixed, Function<FacePoint, Length> free, boolean cornersCountAsBeyond) {
+            double at,
+            Function<FacePoint, Length> fixed,
+            Function<FacePoint, Length> free,
+            boolean cornersCountAsBeyond) {
         double[] places = new double[corners.size()];
         int count = 0;
         for (int i = 0; i < corners.size(); i++) {
@@ -291,7 +301,8 @@ public final class FlatShape implements Serializable {
             if (fromBeyond != toBeyond) {
                 double start = free.apply(a).toMetres();
                 double end = free.apply(b).toMetres();
-                places[count++] = from == at ? start : to == at ? end : start + (end - start) * ((at - from) / (to - from));
+                places[count++] =
+                        from == at ? start : to == at ? end : start + (end - start) * ((at - from) / (to - from));
             }
         }
         Arrays.sort(places, 0, count);
@@ -332,9 +343,13 @@ public final class FlatShape implements Serializable {
         return Objects.hash(corners, pitch);
     }
 
-    /** Returns for example {@code face 6100 mm wide at the eaves, 6100 mm at the top, slope length 3459 mm left, 3441 mm right}. */
+    /**
+     * Returns for example {@code face 6100 mm wide at the eaves, 6100 mm at the top, slope length 3459 mm left, 3441 mm
+     * right}.
+     */
     @Override
     public String toString() {
-        return "face " + eavesWidth() + " wide at the eaves, " + topWidth() + " at the top, slope length " + slopeLengths();
+        return "face " + eavesWidth() + " wide at the eaves, " + topWidth() + " at the top, slope length "
+                + slopeLengths();
     }
 }

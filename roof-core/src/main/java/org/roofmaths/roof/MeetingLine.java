@@ -26,14 +26,14 @@ import org.roofmaths.working.Working;
 /**
  * The hip or valley of two slopes over a corner of the eaves, from the two pitches and the corner alone.
  *
- * <p>Both eaves lie at one level. The corner is the angle between them on plan, measured inside the roof: below 180° the slopes meet in a
- * hip, above 180° in a valley. A valley has the numbers of the hip of the same slopes over the corner seen from outside; only the sense of
- * the fold changes.
+ * <p>Both eaves lie at one level. The corner is the angle between them on plan, measured inside the roof: below 180°
+ * the slopes meet in a hip, above 180° in a valley. A valley has the numbers of the hip of the same slopes over the
+ * corner seen from outside; only the sense of the fold changes.
  *
- * <p>With pitches t₁ and t₂ and a corner W: the line lies at d₁ = arctan(sin W ÷ (tan t₁ ÷ tan t₂ + cos W)) from the first eaves and at
- * d₂ = W − d₁ from the second; its pitch p has tan p = tan t₁ × sin d₁; the backing on either side has sin b = sin t × cos d; the angle
- * inside is 180° − b₁ − b₂ at a hip, 180° + b₁ + b₂ at a valley. For example, two slopes of 45° over a square corner meet in a hip at
- * 35.26° with an angle of 120° inside.
+ * <p>With pitches t₁ and t₂ and a corner W: the line lies at d₁ = arctan(sin W ÷ (tan t₁ ÷ tan t₂ + cos W)) from the
+ * first eaves and at d₂ = W − d₁ from the second; its pitch p has tan p = tan t₁ × sin d₁; the backing on either side
+ * has sin b = sin t × cos d; the angle inside is 180° − b₁ − b₂ at a hip, 180° + b₁ + b₂ at a valley. For example, two
+ * slopes of 45° over a square corner meet in a hip at 35.26° with an angle of 120° inside.
  *
  * <p>Immutable and thread-safe.
  *
@@ -82,8 +82,8 @@ public final class MeetingLine implements HasWorking, Serializable {
     public static final Term<Length> SHIFT = Term.of("shift of the covering's line", "x", Length.class);
 
     /** The corner is not one over which two slopes meet in a line. */
-    public static final ProblemCode CORNER_OUT_OF_RANGE = ProblemCode.of(
-            "meeting-line.corner", "Give the angle between the eaves as measured inside the roof.");
+    public static final ProblemCode CORNER_OUT_OF_RANGE =
+            ProblemCode.of("meeting-line.corner", "Give the angle between the eaves as measured inside the roof.");
 
     /** The line runs outside the square across one of the eaves. */
     public static final ProblemCode BEYOND_SQUARE = ProblemCode.of(
@@ -93,11 +93,12 @@ public final class MeetingLine implements HasWorking, Serializable {
     private static final Angle STRAIGHT = Angle.ofDegrees(180);
     private static final Angle SQUARE = Angle.ofDegrees(90);
 
-    private static final Term<Pitch> PITCH_1 = RoofFace.RAFTER_PITCH.in(FIRST);
-    private static final Term<Pitch> PITCH_2 = RoofFace.RAFTER_PITCH.in(SECOND);
-    private static final Term<Angle> PLAN_ANGLE_1 = PLAN_ANGLE.in(FIRST);
-    private static final Term<Angle> PLAN_ANGLE_2 = PLAN_ANGLE.in(SECOND);
-    private static final Formula OUTER_CORNER_SUM = Formula.of(OUTER_CORNER, Expression.degrees(360).minus(CORNER));
+    private static final Term<Pitch> PITCH_1 = RoofFace.RAFTER_PITCH.at(FIRST);
+    private static final Term<Pitch> PITCH_2 = RoofFace.RAFTER_PITCH.at(SECOND);
+    private static final Term<Angle> PLAN_ANGLE_1 = PLAN_ANGLE.at(FIRST);
+    private static final Term<Angle> PLAN_ANGLE_2 = PLAN_ANGLE.at(SECOND);
+    private static final Formula OUTER_CORNER_SUM =
+            Formula.of(OUTER_CORNER, Expression.degrees(360).minus(CORNER));
     private static final Formula FIRST_AT_HIP = firstPlanAngle(CORNER);
     private static final Formula FIRST_AT_VALLEY = firstPlanAngle(OUTER_CORNER);
     private static final Formula SECOND_AT_HIP = Formula.of(PLAN_ANGLE_2, CORNER.minus(PLAN_ANGLE_1));
@@ -108,10 +109,12 @@ public final class MeetingLine implements HasWorking, Serializable {
             Formula.of(PLAN_LENGTH_PER_RUN, Expression.number(1).over(PLAN_ANGLE_1.sin()));
     private static final Formula TRUE_LENGTH_BY_PITCH =
             Formula.of(TRUE_LENGTH_PER_RUN, PLAN_LENGTH_PER_RUN.over(LINE_PITCH.cos()));
-    private static final Formula OUTSIDE_SUM = Formula.of(ANGLE_OUTSIDE, Expression.degrees(360).minus(ANGLE_INSIDE));
+    private static final Formula OUTSIDE_SUM =
+            Formula.of(ANGLE_OUTSIDE, Expression.degrees(360).minus(ANGLE_INSIDE));
 
     private static final Formula SHIFT_OF_HIP = Formula.of(SHIFT, shift(CORNER));
-    private static final Formula SHIFT_OF_VALLEY = Formula.of(SHIFT, shift(OUTER_CORNER).negated());
+    private static final Formula SHIFT_OF_VALLEY =
+            Formula.of(SHIFT, shift(OUTER_CORNER).negated());
 
     private final Figure<Pitch> firstPitch;
     private final Figure<Pitch> secondPitch;
@@ -148,7 +151,8 @@ public final class MeetingLine implements HasWorking, Serializable {
 
     private static Formula firstPlanAngle(Term<Angle> between) {
         return Formula.of(
-                PLAN_ANGLE_1, between.sin().arcTanOver(PITCH_1.tan().over(PITCH_2.tan()).plus(between.cos())));
+                PLAN_ANGLE_1,
+                between.sin().arcTanOver(PITCH_1.tan().over(PITCH_2.tan()).plus(between.cos())));
     }
 
     /**
@@ -156,8 +160,8 @@ public final class MeetingLine implements HasWorking, Serializable {
      *
      * @param first the pitch of one slope
      * @param second the pitch of the other
-     * @param corner the angle between their eaves on plan, measured inside the roof: above 0° and below 180° for a hip, above 180° and
-     *     below 360° for a valley
+     * @param corner the angle between their eaves on plan, measured inside the roof: above 0° and below 180° for a hip,
+     *     above 180° and below 360° for a valley
      * @return the line
      * @throws ProblemsException if the corner is outside that range
      */
@@ -173,8 +177,8 @@ public final class MeetingLine implements HasWorking, Serializable {
      *
      * @param first the pitch of one slope
      * @param second the pitch of the other
-     * @param corner the angle between their eaves on plan, measured inside the roof: above 0° and below 180° for a hip, above 180° and
-     *     below 360° for a valley
+     * @param corner the angle between their eaves on plan, measured inside the roof: above 0° and below 180° for a hip,
+     *     above 180° and below 360° for a valley
      * @return the line
      * @throws ProblemsException if the corner is outside that range
      */
@@ -207,9 +211,7 @@ public final class MeetingLine implements HasWorking, Serializable {
                 valley ? FIRST_AT_VALLEY : FIRST_AT_HIP);
         Angle d2 = r.record(PLAN_ANGLE_2, between.minus(d1), valley ? SECOND_AT_VALLEY : SECOND_AT_HIP);
         Pitch pitch = r.record(
-                LINE_PITCH,
-                Pitch.from(Angle.ofRadians(StrictMath.atan(p1.tan() * d1.sin()))),
-                LINE_PITCH_BY_FIRST);
+                LINE_PITCH, Pitch.from(Angle.ofRadians(StrictMath.atan(p1.tan() * d1.sin()))), LINE_PITCH_BY_FIRST);
         Ratio onPlan = r.record(PLAN_LENGTH_PER_RUN, Ratio.of(1 / d1.sin()), PLAN_LENGTH_BY_ANGLE);
         Ratio length = r.record(TRUE_LENGTH_PER_RUN, onPlan.dividedBy(pitch.cos()), TRUE_LENGTH_BY_PITCH);
         Angle b1 = recordBacking(FIRST, p1, d1, r);
@@ -218,41 +220,51 @@ public final class MeetingLine implements HasWorking, Serializable {
         return new Numbers(d1, d2, pitch, onPlan, length, b1, b2, inside, angleOutside(inside, r));
     }
 
-    /** The backing on the side of one face, from its pitch and the plan angle between line and eaves: sin b = sin t × cos d. */
+    /**
+     * The backing on the side of one face, from its pitch and the plan angle between line and eaves: sin b = sin t ×
+     * cos d.
+     */
     static Angle backing(String place, Figure<Pitch> pitch, Figure<Angle> planAngle, Recorder r) {
-        Pitch p = r.use(RoofFace.RAFTER_PITCH.in(place), pitch);
-        Angle d = r.use(PLAN_ANGLE.in(place), planAngle);
+        Pitch p = r.use(RoofFace.RAFTER_PITCH.at(place), pitch);
+        Angle d = r.use(PLAN_ANGLE.at(place), planAngle);
         return recordBacking(place, p, d, r);
     }
 
     private static Angle recordBacking(String place, Pitch p, Angle d, Recorder r) {
         // along the eaves (a ridge, a break of slope) the backing is the pitch itself, to the last digit
-        Angle backing = d.sin() == 0
-                ? p.toAngle().times(d.cos())
-                : Angle.ofRadians(StrictMath.asin(p.sin() * d.cos()));
-        return r.isOn() ? r.record(BACKING.in(place), backing, backingFormula(place)) : backing;
+        Angle backing = d.sin() == 0 ? p.toAngle().times(d.cos()) : Angle.ofRadians(StrictMath.asin(p.sin() * d.cos()));
+        return r.isOn() ? r.record(BACKING.at(place), backing, backingFormula(place)) : backing;
     }
 
     private static Formula backingFormula(String place) {
         return Formula.of(
-                BACKING.in(place),
-                RoofFace.RAFTER_PITCH.in(place).sin().times(PLAN_ANGLE.in(place).cos()).arcSin());
+                BACKING.at(place),
+                RoofFace.RAFTER_PITCH
+                        .at(place)
+                        .sin()
+                        .times(PLAN_ANGLE.at(place).cos())
+                        .arcSin());
     }
 
-    /** The angle inside between two faces whose backings are recorded: a straight angle less both, at a valley with both. */
+    /**
+     * The angle inside between two faces whose backings are recorded: a straight angle less both, at a valley with
+     * both.
+     */
     static Angle angleInside(String one, Angle backing, String other, Angle otherBacking, boolean valley, Recorder r) {
         Angle both = backing.plus(otherBacking);
         Angle inside = valley ? STRAIGHT.plus(both) : STRAIGHT.minus(both);
         if (!r.isOn()) {
             return inside;
         }
-        Term<Angle> b1 = BACKING.in(one);
-        Term<Angle> b2 = BACKING.in(other);
+        Term<Angle> b1 = BACKING.at(one);
+        Term<Angle> b2 = BACKING.at(other);
         Expression straight = Expression.degrees(180);
         return r.record(
                 ANGLE_INSIDE,
                 inside,
-                Formula.of(ANGLE_INSIDE, valley ? straight.plus(b1).plus(b2) : straight.minus(b1).minus(b2)));
+                Formula.of(
+                        ANGLE_INSIDE,
+                        valley ? straight.plus(b1).plus(b2) : straight.minus(b1).minus(b2)));
     }
 
     /** The angle outside, from the angle inside that is recorded. */
@@ -280,12 +292,18 @@ public final class MeetingLine implements HasWorking, Serializable {
         return secondPitch.value();
     }
 
-    /** Returns the angle on plan between the line and the eaves of the first slope; at a valley, the eaves line drawn on beyond the corner. */
+    /**
+     * Returns the angle on plan between the line and the eaves of the first slope; at a valley, the eaves line drawn on
+     * beyond the corner.
+     */
     public Angle firstPlanAngle() {
         return numbers.firstPlanAngle;
     }
 
-    /** Returns the angle on plan between the line and the eaves of the second slope; at a valley, the eaves line drawn on beyond the corner. */
+    /**
+     * Returns the angle on plan between the line and the eaves of the second slope; at a valley, the eaves line drawn
+     * on beyond the corner.
+     */
     public Angle secondPlanAngle() {
         return numbers.secondPlanAngle;
     }
@@ -295,7 +313,10 @@ public final class MeetingLine implements HasWorking, Serializable {
         return numbers.pitch;
     }
 
-    /** Returns the length of the line on plan for each unit of run of the first slope; √2 over a square corner with equal pitches. */
+    /**
+     * Returns the length of the line on plan for each unit of run of the first slope; √2 over a square corner with
+     * equal pitches.
+     */
     public Ratio planLengthPerRun() {
         return numbers.planLengthPerRun;
     }
@@ -305,12 +326,18 @@ public final class MeetingLine implements HasWorking, Serializable {
         return numbers.trueLengthPerRun;
     }
 
-    /** Returns the backing on the side of the first slope; below zero where the line runs outside the square across its eaves. */
+    /**
+     * Returns the backing on the side of the first slope; below zero where the line runs outside the square across its
+     * eaves.
+     */
     public Angle firstBacking() {
         return numbers.firstBacking;
     }
 
-    /** Returns the backing on the side of the second slope; below zero where the line runs outside the square across its eaves. */
+    /**
+     * Returns the backing on the side of the second slope; below zero where the line runs outside the square across its
+     * eaves.
+     */
     public Angle secondBacking() {
         return numbers.secondBacking;
     }
@@ -326,8 +353,8 @@ public final class MeetingLine implements HasWorking, Serializable {
     }
 
     /**
-     * Returns what a person should know: a notice for each side on which the line runs outside the square across the eaves, so that no
-     * jack rafter reaches it there.
+     * Returns what a person should know: a notice for each side on which the line runs outside the square across the
+     * eaves, so that no jack rafter reaches it there.
      */
     public List<Problem> problems() {
         List<Problem> problems = new ArrayList<>();
@@ -348,9 +375,9 @@ public final class MeetingLine implements HasWorking, Serializable {
     }
 
     /**
-     * Returns how far the line of the covering lies beside the line of the rafters, on plan and square to it. Where the pitches differ, a
-     * build-up of one thickness lifts the two slopes by different heights, and the line moves: a hip towards the steeper slope, a valley
-     * towards the flatter.
+     * Returns how far the line of the covering lies beside the line of the rafters, on plan and square to it. Where the
+     * pitches differ, a build-up of one thickness lifts the two slopes by different heights, and the line moves: a hip
+     * towards the steeper slope, a valley towards the flatter.
      *
      * <p>For example, 63 mm of build-up on slopes of 30° and 50° over a square corner move the line by 19.1 mm.
      *
@@ -368,17 +395,24 @@ public final class MeetingLine implements HasWorking, Serializable {
         Length thickness = r.use(BUILD_UP, buildUp);
         double t1 = firstPitch.value().tan();
         double t2 = secondPitch.value().tan();
-        double across = StrictMath.sqrt(t1 * t1 + t2 * t2 + 2 * t1 * t2 * corner.value().cos());
+        double across =
+                StrictMath.sqrt(t1 * t1 + t2 * t2 + 2 * t1 * t2 * corner.value().cos());
         double lift = 1 / secondPitch.value().cos() - 1 / firstPitch.value().cos();
-        return r.record(SHIFT, thickness.times((valley ? -lift : lift) / across), valley ? SHIFT_OF_VALLEY : SHIFT_OF_HIP);
+        return r.record(
+                SHIFT, thickness.times((valley ? -lift : lift) / across), valley ? SHIFT_OF_VALLEY : SHIFT_OF_HIP);
     }
 
     private static Expression shift(Term<Angle> between) {
-        Expression lift = Expression.number(1).over(PITCH_2.cos()).minus(Expression.number(1).over(PITCH_1.cos()));
+        Expression lift = Expression.number(1)
+                .over(PITCH_2.cos())
+                .minus(Expression.number(1).over(PITCH_1.cos()));
         Expression across = PITCH_1.tan()
                 .squared()
                 .plus(PITCH_2.tan().squared())
-                .plus(Expression.number(2).times(PITCH_1.tan()).times(PITCH_2.tan()).times(between.cos()))
+                .plus(Expression.number(2)
+                        .times(PITCH_1.tan())
+                        .times(PITCH_2.tan())
+                        .times(between.cos()))
                 .squareRoot();
         return BUILD_UP.times(lift).over(across);
     }
@@ -404,7 +438,7 @@ public final class MeetingLine implements HasWorking, Serializable {
     /** Returns for example {@code hip at 35.26° over a corner of 90°, 120° inside}. */
     @Override
     public String toString() {
-        return (isValley() ? "valley" : "hip") + " at " + Summary.pitch(pitch()) + " over a corner of " + corner.value() + ", "
-                + Summary.angle(angleInside()) + " inside";
+        return (isValley() ? "valley" : "hip") + " at " + Summary.pitch(pitch()) + " over a corner of " + corner.value()
+                + ", " + Summary.angle(angleInside()) + " inside";
     }
 }

@@ -4,8 +4,8 @@ import java.io.Serializable;
 import java.util.Objects;
 
 /**
- * One straight side of the plan of a roof, with its name and what the roof does along it. The roof lies to the left of the way from its
- * start to its end: as seen from outside, the start is at the left.
+ * One straight side of the plan of a roof, with its name and what the roof does along it. The roof lies to the left of
+ * the way from its start to its end: as seen from outside, the start is at the left.
  *
  * @param name the name, which the face that rises from this side takes too
  * @param from where it starts, at the left as seen from outside

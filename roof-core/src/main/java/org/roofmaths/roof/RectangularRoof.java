@@ -22,8 +22,8 @@ import org.roofmaths.working.Worked;
 final class RectangularRoof {
     private static final Formula RUN_IS_PROJECTION = Formula.of(RoofFace.RUN, Roofs.PROJECTION);
     private static final Formula RUN_IS_HALF_SPAN = Formula.of(RoofFace.RUN, Roofs.SPAN.over(2));
-    private static final Formula LEVEL_OF_SLOPING = Formula.of(
-            RoofFace.EAVES_OVERHANG, Roofs.EAVES_OVERHANG_ON_SLOPE.times(RoofFace.RAFTER_PITCH.cos()));
+    private static final Formula LEVEL_OF_SLOPING =
+            Formula.of(RoofFace.EAVES_OVERHANG, Roofs.EAVES_OVERHANG_ON_SLOPE.times(RoofFace.RAFTER_PITCH.cos()));
     private static final Formula LEVEL_OF_PLUMB =
             Formula.of(RoofFace.EAVES_OVERHANG, Roofs.EAVES_DROP.over(RoofFace.RAFTER_PITCH.tan()));
 
@@ -73,8 +73,7 @@ final class RectangularRoof {
                 "eaves overhang",
                 overhang,
                 "be measured level, plumb or on the slope");
-        problems.require(
-                !overhang.length().isNegative(), Roofs.EAVES, "eaves overhang", overhang, "be 0 mm or more");
+        problems.require(!overhang.length().isNegative(), Roofs.EAVES, "eaves overhang", overhang, "be 0 mm or more");
         Figure<Length> run = run();
         Slope.@Nullable Resolved resolved = slope.resolved(run, sized, problems);
         if (problems.hasErrors() || resolved == null) {
@@ -99,7 +98,8 @@ final class RectangularRoof {
                     where,
                     verge.overhang(),
                     "be measured level");
-            Sizes.requireNoLessThanZero(problems, Roofs.VERGE, where, verge.overhang().length());
+            Sizes.requireNoLessThanZero(
+                    problems, Roofs.VERGE, where, verge.overhang().length());
         }
     }
 
@@ -119,16 +119,18 @@ final class RectangularRoof {
     private Figure<Length> levelOverhang(Figure<Pitch> pitch) {
         Offset given = overhang;
         return switch (given.direction()) {
-            case ON_SLOPE -> Worked.by(RoofFace.EAVES_OVERHANG, r -> {
-                Pitch p = r.use(RoofFace.RAFTER_PITCH, pitch);
-                Length sloping = r.use(Roofs.EAVES_OVERHANG_ON_SLOPE, given.length());
-                return r.record(RoofFace.EAVES_OVERHANG, p.runAlong(sloping), LEVEL_OF_SLOPING);
-            });
-            case PLUMB -> Worked.by(RoofFace.EAVES_OVERHANG, r -> {
-                Pitch p = r.use(RoofFace.RAFTER_PITCH, pitch);
-                Length drop = r.use(Roofs.EAVES_DROP, given.length());
-                return r.record(RoofFace.EAVES_OVERHANG, p.runOver(drop), LEVEL_OF_PLUMB);
-            });
+            case ON_SLOPE ->
+                Worked.by(RoofFace.EAVES_OVERHANG, r -> {
+                    Pitch p = r.use(RoofFace.RAFTER_PITCH, pitch);
+                    Length sloping = r.use(Roofs.EAVES_OVERHANG_ON_SLOPE, given.length());
+                    return r.record(RoofFace.EAVES_OVERHANG, p.runAlong(sloping), LEVEL_OF_SLOPING);
+                });
+            case PLUMB ->
+                Worked.by(RoofFace.EAVES_OVERHANG, r -> {
+                    Pitch p = r.use(RoofFace.RAFTER_PITCH, pitch);
+                    Length drop = r.use(Roofs.EAVES_DROP, given.length());
+                    return r.record(RoofFace.EAVES_OVERHANG, p.runOver(drop), LEVEL_OF_PLUMB);
+                });
             default -> Figure.given(given.length());
         };
     }
@@ -149,9 +151,10 @@ final class RectangularRoof {
         Expression sum = Roofs.WALL_LENGTH;
         for (End end : End.values()) {
             if (ends.at(end) instanceof RoofEnd.Verge verge) {
-                width = width.plus(
-                        r.use(Roofs.VERGE_OVERHANG.in(end.toString()), verge.overhang().length()));
-                sum = sum.plus(Roofs.VERGE_OVERHANG.in(end.toString()));
+                width = width.plus(r.use(
+                        Roofs.VERGE_OVERHANG.at(end.toString()),
+                        verge.overhang().length()));
+                sum = sum.plus(Roofs.VERGE_OVERHANG.at(end.toString()));
             }
         }
         return r.record(RoofFace.EAVES_WIDTH, width, Formula.of(RoofFace.EAVES_WIDTH, sum));
@@ -168,15 +171,14 @@ final class RectangularRoof {
                 PlanPoint.of(right, back),
                 PlanPoint.of(left, back));
         EdgeTreatment eaves = new EdgeTreatment.Eaves(slope.pitch(), level, slope.plateHeight());
-        List<String> names = bothSides ? List.of("front", "right", "back", "left") : List.of("main", "right", "top", "left");
+        List<String> names =
+                bothSides ? List.of("front", "right", "back", "left") : List.of("main", "right", "top", "left");
         List<EdgeTreatment> treatments = List.of(
-                eaves,
-                treatment(ends.right()),
-                bothSides ? eaves : EdgeTreatment.abutment(),
-                treatment(ends.left()));
+                eaves, treatment(ends.right()), bothSides ? eaves : EdgeTreatment.abutment(), treatment(ends.left()));
         List<PlanSide> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
-            sides.add(new PlanSide(names.get(i), corners.get(i), corners.get((i + 1) % corners.size()), treatments.get(i)));
+            sides.add(new PlanSide(
+                    names.get(i), corners.get(i), corners.get((i + 1) % corners.size()), treatments.get(i)));
         }
         Figure<Length> width = eavesWidth();
         Map<String, FaceFigures> figures = new LinkedHashMap<>();
@@ -184,8 +186,7 @@ final class RectangularRoof {
         if (bothSides) {
             figures.put(names.get(2), new FaceFigures(width, width, run));
         }
-        RoofPlan plan =
-                new RoofPlan(bothSides ? "duo-pitch" : "lean-to", List.of(sides), figures, problems.list());
+        RoofPlan plan = new RoofPlan(bothSides ? "duo-pitch" : "lean-to", List.of(sides), figures, problems.list());
         double across = width.value().toMetres();
         double in = run.value().plus(level.value()).toMetres();
         double fascia = slope.plateHeight().value().toMetres()
@@ -204,9 +205,8 @@ final class RectangularRoof {
                 new double[] {0, width, width, 0},
                 new double[] {0, 0, run, run},
                 new double[] {fascia, fascia, apex, apex},
-                List.of(new LiftedFaces.Loop(0, new int[] {0, 1, 2, 3}, new int[] {
-                    outside(0), outside(1), outside(2), outside(3)
-                })));
+                List.of(new LiftedFaces.Loop(
+                        0, new int[] {0, 1, 2, 3}, new int[] {outside(0), outside(1), outside(2), outside(3)})));
     }
 
     private static LiftedFaces twoSlopes(double width, double run, double fascia, double apex) {
@@ -215,8 +215,10 @@ final class RectangularRoof {
                 new double[] {0, 0, 2 * run, 2 * run, run, run},
                 new double[] {fascia, fascia, fascia, fascia, apex, apex},
                 List.of(
-                        new LiftedFaces.Loop(0, new int[] {0, 1, 4, 5}, new int[] {outside(0), outside(1), 1, outside(3)}),
-                        new LiftedFaces.Loop(2, new int[] {2, 3, 5, 4}, new int[] {outside(2), outside(3), 0, outside(1)})));
+                        new LiftedFaces.Loop(
+                                0, new int[] {0, 1, 4, 5}, new int[] {outside(0), outside(1), 1, outside(3)}),
+                        new LiftedFaces.Loop(
+                                2, new int[] {2, 3, 5, 4}, new int[] {outside(2), outside(3), 0, outside(1)})));
     }
 
     private static int outside(int side) {

@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Closed rings of straight sides in a plane, with whole-nanometre coordinates. Corners are numbered through; side {@code i} runs from
- * corner {@code i} to the next of its ring. Tests of turn, crossing and inside are exact.
+ * Closed rings of straight sides in a plane, with whole-nanometre coordinates. Corners are numbered through; side
+ * {@code i} runs from corner {@code i} to the next of its ring. Tests of turn, crossing and inside are exact.
  */
 final class Rings {
     private final long[] x;
@@ -32,8 +32,14 @@ final class Rings {
 
     static Rings ofPlan(List<List<PlanPoint>> rings) {
         return new Rings(
-                rings.stream().flatMap(List::stream).mapToLong(p -> p.x().toNanometres()).toArray(),
-                rings.stream().flatMap(List::stream).mapToLong(p -> p.y().toNanometres()).toArray(),
+                rings.stream()
+                        .flatMap(List::stream)
+                        .mapToLong(p -> p.x().toNanometres())
+                        .toArray(),
+                rings.stream()
+                        .flatMap(List::stream)
+                        .mapToLong(p -> p.y().toNanometres())
+                        .toArray(),
                 rings.stream().mapToInt(List::size).toArray());
     }
 
@@ -58,7 +64,8 @@ final class Rings {
         int o = ringStart[ring];
         double twice = 0;
         for (int i = o + 1; i + 1 < ringEnd(ring); i++) {
-            twice += (x[i] - x[o]) * 1e-9 * ((y[i + 1] - y[o]) * 1e-9) - (y[i] - y[o]) * 1e-9 * ((x[i + 1] - x[o]) * 1e-9);
+            twice += (x[i] - x[o]) * 1e-9 * ((y[i + 1] - y[o]) * 1e-9)
+                    - (y[i] - y[o]) * 1e-9 * ((x[i + 1] - x[o]) * 1e-9);
         }
         return twice / 2;
     }
@@ -107,7 +114,10 @@ final class Rings {
         return found;
     }
 
-    /** The pairs of sides that cross or touch elsewhere than neighbours do at their shared corner, lower number first, in order. */
+    /**
+     * The pairs of sides that cross or touch elsewhere than neighbours do at their shared corner, lower number first,
+     * in order.
+     */
     List<int[]> crossings() {
         Integer[] byLeft = new Integer[x.length];
         Arrays.setAll(byLeft, i -> i);

@@ -27,9 +27,9 @@ import org.roofmaths.working.Working;
 /**
  * A roof as a shape: plane faces that rise from the eaves of a plan, and the edges in which they end and meet.
  *
- * <p>Ready-made roofs come from {@link Roofs}. Every face has the name of the plan side it rises from; every edge has a name made of its
- * kind and the faces beside it, such as {@code main eaves}, {@code front left verge} or {@code ridge front/back}. Faces share their
- * corners exactly, and on plan they cover the outline without gap or overlap.
+ * <p>Ready-made roofs come from {@link Roofs}. Every face has the name of the plan side it rises from; every edge has a
+ * name made of its kind and the faces beside it, such as {@code main eaves}, {@code front left verge} or {@code ridge
+ * front/back}. Faces share their corners exactly, and on plan they cover the outline without gap or overlap.
  *
  * <table>
  * <caption>Methods by purpose</caption>
@@ -90,8 +90,12 @@ public final class Roof implements HasWorking, Serializable {
                     this,
                     made.size(),
                     side,
-                    Arrays.stream(loop.corners()).mapToDouble(i -> lifted.x()[i]).toArray(),
-                    Arrays.stream(loop.corners()).mapToDouble(i -> lifted.y()[i]).toArray(),
+                    Arrays.stream(loop.corners())
+                            .mapToDouble(i -> lifted.x()[i])
+                            .toArray(),
+                    Arrays.stream(loop.corners())
+                            .mapToDouble(i -> lifted.y()[i])
+                            .toArray(),
                     Arrays.stream(loop.corners()).mapToObj(i -> corners[i]).toList(),
                     plan.figures().get(side.name())));
         }
@@ -190,7 +194,8 @@ public final class Roof implements HasWorking, Serializable {
                 one = Angle.ofDegrees(180).minus(one);
                 two = Angle.ofDegrees(180).minus(two);
             }
-            String name = unique(kind + " " + faces.get(face).name() + "/" + faces.get(other).name());
+            String name = unique(
+                    kind + " " + faces.get(face).name() + "/" + faces.get(other).name());
             return new RoofEdge(
                     Roof.this,
                     name,
@@ -222,7 +227,10 @@ public final class Roof implements HasWorking, Serializable {
             return (lifted.x()[b] - lifted.x()[a]) * f.eavesX() + (lifted.y()[b] - lifted.y()[a]) * f.eavesY() < 0;
         }
 
-        /** The angle on plan between an edge on its way up and the eaves line of a face, measured on the side of the face. */
+        /**
+         * The angle on plan between an edge on its way up and the eaves line of a face, measured on the side of the
+         * face.
+         */
         private Angle planAngle(int face, int from, int to, boolean faceIsLeft) {
             RoofFace f = faces.get(face);
             double x = lifted.x()[to] - lifted.x()[from];
@@ -269,8 +277,8 @@ public final class Roof implements HasWorking, Serializable {
         Area totalOnPlan = Area.ofSquareMetres(onPlan);
         if (r.isOn()) {
             for (RoofFace face : faces) {
-                r.use(RoofFace.AREA_ALONG_SLOPE.in(face.name()), face.working().at(RoofFace.AREA_ALONG_SLOPE));
-                r.use(RoofFace.AREA_ON_PLAN.in(face.name()), face.working().at(RoofFace.AREA_ON_PLAN));
+                r.use(RoofFace.AREA_ALONG_SLOPE.at(face.name()), face.working().at(RoofFace.AREA_ALONG_SLOPE));
+                r.use(RoofFace.AREA_ON_PLAN.at(face.name()), face.working().at(RoofFace.AREA_ON_PLAN));
             }
             r.record(TOTAL_AREA_ALONG_SLOPE, totalAlongSlope, total(TOTAL_AREA_ALONG_SLOPE, RoofFace.AREA_ALONG_SLOPE));
             r.record(TOTAL_AREA_ON_PLAN, totalOnPlan, total(TOTAL_AREA_ON_PLAN, RoofFace.AREA_ON_PLAN));
@@ -279,9 +287,9 @@ public final class Roof implements HasWorking, Serializable {
     }
 
     private Formula total(Term<Area> total, Term<Area> part) {
-        Expression sum = part.in(faces.get(0).name());
+        Expression sum = part.at(faces.get(0).name());
         for (RoofFace face : faces.subList(1, faces.size())) {
-            sum = sum.plus(part.in(face.name()));
+            sum = sum.plus(part.at(face.name()));
         }
         return Formula.of(total, sum);
     }
@@ -305,7 +313,10 @@ public final class Roof implements HasWorking, Serializable {
      */
     public RoofFace face(String name) {
         Objects.requireNonNull(name, "name");
-        return faces.stream().filter(face -> face.name().equals(name)).findFirst().orElseThrow(() -> noSuchFace(name));
+        return faces.stream()
+                .filter(face -> face.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> noSuchFace(name));
     }
 
     private ProblemsException noSuchFace(String name) {
@@ -339,11 +350,14 @@ public final class Roof implements HasWorking, Serializable {
      */
     public RoofEdge edge(String name) {
         Objects.requireNonNull(name, "name");
-        return edges.stream().filter(edge -> edge.name().equals(name)).findFirst().orElseThrow(() -> {
-            List<String> names = edges.stream().map(RoofEdge::name).toList();
-            return new ProblemsException(List.of(
-                    Problem.error(NO_SUCH_EDGE, "edge", "\"" + name + "\"", "be one of " + String.join(", ", names))));
-        });
+        return edges.stream()
+                .filter(edge -> edge.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> {
+                    List<String> names = edges.stream().map(RoofEdge::name).toList();
+                    return new ProblemsException(List.of(Problem.error(
+                            NO_SUCH_EDGE, "edge", "\"" + name + "\"", "be one of " + String.join(", ", names))));
+                });
     }
 
     /**
@@ -369,7 +383,7 @@ public final class Roof implements HasWorking, Serializable {
                     NO_SUCH_EDGE,
                     "edge between \"" + one + "\" and \"" + other + "\"",
                     found.size() + " edges",
-                    "be one; faces meet in " + String.join(", ", shared))));
+                    "be one; faces meet in " + (shared.isEmpty() ? "no edge" : String.join(", ", shared)))));
         }
         return found.get(0);
     }
@@ -417,7 +431,10 @@ public final class Roof implements HasWorking, Serializable {
         return List.copyOf(found);
     }
 
-    /** Whether a sloping edge bounds a face at one end: going round against the clock, the right end climbs and the left one falls. */
+    /**
+     * Whether a sloping edge bounds a face at one end: going round against the clock, the right end climbs and the left
+     * one falls.
+     */
     boolean isAt(int face, RoofEdge edge, End end) {
         for (int i = 0; i < edgesByFace[face].length; i++) {
             if (edges.get(edgesByFace[face][i]).equals(edge)) {
@@ -450,7 +467,7 @@ public final class Roof implements HasWorking, Serializable {
                 .distinct()
                 .collect(Collectors.joining(", "));
         String names = faces.stream().map(face -> "\"" + face.name() + "\"").collect(Collectors.joining(", "));
-        return plan.kind() + " at " + pitches + ": " + faces.size() + (faces.size() == 1 ? " face " : " faces ") + names + ", "
-                + Summary.area(areaAlongSlope()) + " along the slope";
+        return plan.kind() + " at " + pitches + ": " + faces.size() + (faces.size() == 1 ? " face " : " faces ") + names
+                + ", " + Summary.area(areaAlongSlope()) + " along the slope";
     }
 }

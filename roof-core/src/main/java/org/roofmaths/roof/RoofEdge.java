@@ -21,10 +21,11 @@ import org.roofmaths.working.Working;
 /**
  * One straight line of a roof: an eaves, a verge, a ridge, a hip, a valley and so on.
  *
- * <p>A sloping edge runs from its lower end to its upper one; a level edge from left to right, as seen from outside looking up the slope of
- * its first face. {@code planLength} is what a plan from above shows, {@code trueLength} is the length of the line itself. The angle
- * between two faces is given twice, measured inside, under the roof, and outside; together they are a full turn. For example, the ridge of
- * two slopes of 40° has an angle of 100° inside and 260° outside.
+ * <p>A sloping edge runs from its lower end to its upper one; a level edge from left to right, as seen from outside
+ * looking up the slope of its first face. {@code planLength} is what a plan from above shows, {@code trueLength} is the
+ * length of the line itself. The angle between two faces is given twice, measured inside, under the roof, and outside;
+ * together they are a full turn. For example, the ridge of two slopes of 40° has an angle of 100° inside and 260°
+ * outside.
  *
  * <p>Edges are made by {@link Roof}. Immutable and thread-safe.
  *
@@ -83,8 +84,8 @@ public final class RoofEdge implements HasWorking, Serializable {
 
     private Numbers compute(Recorder r) {
         RoofFace first = faces().get(0);
-        Pitch pitch = r.use(RoofFace.RAFTER_PITCH.in(first.name()), first.pitchFigure());
-        Angle plan = r.use(MeetingLine.PLAN_ANGLE.in(first.name()), Roof.onPlan(planAngles.get(0)));
+        Pitch pitch = r.use(RoofFace.RAFTER_PITCH.at(first.name()), first.pitchFigure());
+        Angle plan = r.use(MeetingLine.PLAN_ANGLE.at(first.name()), Roof.onPlan(planAngles.get(0)));
         Length level = r.use(PLAN_LENGTH, planLength);
         Angle slope = plan.sin() == 1 ? pitch.toAngle() : Angle.ofRadians(StrictMath.atan(pitch.tan() * plan.sin()));
         if (r.isOn()) {
@@ -101,7 +102,8 @@ public final class RoofEdge implements HasWorking, Serializable {
         }
         String one = first.name();
         String other = faces().get(1).name();
-        Angle inside = MeetingLine.angleInside(one, backings.get(0), other, backings.get(1), kind == EdgeKind.VALLEY, r);
+        Angle inside =
+                MeetingLine.angleInside(one, backings.get(0), other, backings.get(1), kind == EdgeKind.VALLEY, r);
         Angle outside = MeetingLine.angleOutside(inside, r);
         return new Numbers(length, slope, List.copyOf(backings), inside, outside);
     }
@@ -110,9 +112,9 @@ public final class RoofEdge implements HasWorking, Serializable {
         return Formula.of(
                 SLOPE_ANGLE,
                 RoofFace.RAFTER_PITCH
-                        .in(face)
+                        .at(face)
                         .tan()
-                        .times(MeetingLine.PLAN_ANGLE.in(face).sin())
+                        .times(MeetingLine.PLAN_ANGLE.at(face).sin())
                         .arcTan());
     }
 
@@ -163,8 +165,8 @@ public final class RoofEdge implements HasWorking, Serializable {
     /**
      * Returns the angle on plan between this edge and the eaves of a face beside it.
      *
-     * <p>At a hip it is measured on that face and may exceed 90°, between a very steep and a very flat slope on an obtuse corner; at
-     * a valley between the edge and the eaves line drawn on beyond the corner.
+     * <p>At a hip it is measured on that face and may exceed 90°, between a very steep and a very flat slope on an
+     * obtuse corner; at a valley between the edge and the eaves line drawn on beyond the corner.
      *
      * @param face the name of the face
      * @return the angle, from 0° to 180°
@@ -175,8 +177,8 @@ public final class RoofEdge implements HasWorking, Serializable {
     }
 
     /**
-     * Returns by how much the top of a rafter square to this edge is bevelled on the side of one face: the angle between the face and a
-     * plane through the edge that is level across it.
+     * Returns by how much the top of a rafter square to this edge is bevelled on the side of one face: the angle
+     * between the face and a plane through the edge that is level across it.
      *
      * @param face the name of the face
      * @return the backing angle
@@ -224,8 +226,8 @@ public final class RoofEdge implements HasWorking, Serializable {
         Objects.requireNonNull(face, "face");
         List<String> names = faces().stream().map(RoofFace::name).toList();
         if (!names.contains(face)) {
-            throw new ProblemsException(List.of(
-                    Problem.error(Roof.NO_SUCH_FACE, "face", "\"" + face + "\"", "be one of " + String.join(", ", names))));
+            throw new ProblemsException(List.of(Problem.error(
+                    Roof.NO_SUCH_FACE, "face", "\"" + face + "\"", "be one of " + String.join(", ", names))));
         }
         return names.indexOf(face);
     }

@@ -24,11 +24,12 @@ import org.roofmaths.working.Working;
 /**
  * One plane slope of a roof: the surface that rises from one eaves.
  *
- * <p>All sizes are those of the rafter plane, the plane of the tops of the rafters. A length or area {@code alongSlope} is measured in
- * that plane; one {@code onPlan} is what a plan from above shows. For example, a face 5200 mm wide over a run of 3150 mm at 32° is
- * 3714.4 mm long up the slope and has 19.315 m² along the slope, 16.38 m² on plan.
+ * <p>All sizes are those of the rafter plane, the plane of the tops of the rafters. A length or area {@code alongSlope}
+ * is measured in that plane; one {@code onPlan} is what a plan from above shows. For example, a face 5200 mm wide over
+ * a run of 3150 mm at 32° is 3714.4 mm long up the slope and has 19.315 m² along the slope, 16.38 m² on plan.
  *
- * <p>Faces are made by {@link Roof}. Two faces are equal if they have the same name, pitch and corners. Immutable and thread-safe.
+ * <p>Faces are made by {@link Roof}. Two faces are equal if they have the same name, pitch and corners. Immutable and
+ * thread-safe.
  *
  * @since 0.1
  */
@@ -78,7 +79,8 @@ public final class RoofFace implements HasWorking, Serializable {
     public static final Term<Length> RUN_BETWEEN = Term.of("run between the lines", "b", Length.class);
 
     /** The length up the slope between two lines of the face. */
-    public static final Term<Length> SLOPE_LENGTH_BETWEEN = Term.of("slope length between the lines", "l", Length.class);
+    public static final Term<Length> SLOPE_LENGTH_BETWEEN =
+            Term.of("slope length between the lines", "l", Length.class);
 
     /** How far along the eaves a corner lies. */
     public static final Term<Length> CORNER_ALONG = Term.of("corner, along the eaves", "a", Length.class);
@@ -88,7 +90,8 @@ public final class RoofFace implements HasWorking, Serializable {
 
     /** A line was asked for that a bare roof does not have. */
     public static final ProblemCode NO_SUCH_LINE = ProblemCode.of(
-            "face.no-such-line", "Ask the layout of the covering for its tail line; a bare face ends at its fascia line.");
+            "face.no-such-line",
+            "Ask the layout of the covering for its tail line; a bare face ends at its fascia line.");
 
     /** An edge was asked for that the face does not have, or has more than once. */
     public static final ProblemCode NO_SUCH_EDGE =
@@ -105,7 +108,8 @@ public final class RoofFace implements HasWorking, Serializable {
     private static final Formula SLOPE_OF_RECTANGLE = Formula.of(AREA_ALONG_SLOPE, EAVES_WIDTH.times(SLOPE_LENGTH));
     private static final Formula PLAN_OF_TRIANGLE =
             Formula.of(AREA_ON_PLAN, EAVES_WIDTH.times(RUN_FROM_FASCIA).over(2));
-    private static final Formula SLOPE_OF_TRIANGLE = Formula.of(AREA_ALONG_SLOPE, EAVES_WIDTH.times(SLOPE_LENGTH).over(2));
+    private static final Formula SLOPE_OF_TRIANGLE =
+            Formula.of(AREA_ALONG_SLOPE, EAVES_WIDTH.times(SLOPE_LENGTH).over(2));
     private static final Formula PLAN_OF_TRAPEZIUM =
             Formula.of(AREA_ON_PLAN, EAVES_WIDTH.plus(TOP_WIDTH).over(2).times(RUN_FROM_FASCIA));
     private static final Formula SLOPE_OF_TRAPEZIUM =
@@ -131,7 +135,13 @@ public final class RoofFace implements HasWorking, Serializable {
 
     /** The numbers of a face, all from one run. */
     private record Numbers(
-            Length rise, Length fascia, Length apex, Length runFromFascia, Length slopeLength, Area areaOnPlan, Area areaAlongSlope)
+            Length rise,
+            Length fascia,
+            Length apex,
+            Length runFromFascia,
+            Length slopeLength,
+            Area areaOnPlan,
+            Area areaAlongSlope)
             implements Serializable {}
 
     /** Which formula gives the area. */
@@ -142,7 +152,14 @@ public final class RoofFace implements HasWorking, Serializable {
         OTHER
     }
 
-    RoofFace(Roof roof, int number, PlanSide side, double[] x, double[] y, List<SpacePoint> polygon, @Nullable FaceFigures known) {
+    RoofFace(
+            Roof roof,
+            int number,
+            PlanSide side,
+            double[] x,
+            double[] y,
+            List<SpacePoint> polygon,
+            @Nullable FaceFigures known) {
         EdgeTreatment.Eaves eaves = (EdgeTreatment.Eaves) side.treatment();
         this.roof = roof;
         this.number = number;
@@ -178,8 +195,8 @@ public final class RoofFace implements HasWorking, Serializable {
         if (along.length == 3) {
             return Shape.TRIANGLE;
         }
-        boolean levelTop = along.length == 4
-                && Length.ofMetres(in[2] - in[3]).abs().compareTo(Length.STORAGE_RESOLUTION) <= 0;
+        boolean levelTop =
+                along.length == 4 && Length.ofMetres(in[2] - in[3]).abs().compareTo(Length.STORAGE_RESOLUTION) <= 0;
         if (!levelTop) {
             return Shape.OTHER;
         }
@@ -234,13 +251,16 @@ public final class RoofFace implements HasWorking, Serializable {
         }
         Expression sum = Expression.number(0);
         for (int i = 1; i < along.length; i++) {
-            r.use(CORNER_ALONG.in("corner " + (i + 1)), Roof.onPlan(Length.ofMetres(along[i])));
-            r.use(CORNER_IN.in("corner " + (i + 1)), Roof.onPlan(Length.ofMetres(in[i])));
+            r.use(CORNER_ALONG.at("corner " + (i + 1)), Roof.onPlan(Length.ofMetres(along[i])));
+            r.use(CORNER_IN.at("corner " + (i + 1)), Roof.onPlan(Length.ofMetres(in[i])));
         }
         for (int i = 1; i + 1 < along.length; i++) {
             String here = "corner " + (i + 1);
             String next = "corner " + (i + 2);
-            Expression part = CORNER_ALONG.in(here).times(CORNER_IN.in(next)).minus(CORNER_ALONG.in(next).times(CORNER_IN.in(here)));
+            Expression part = CORNER_ALONG
+                    .at(here)
+                    .times(CORNER_IN.at(next))
+                    .minus(CORNER_ALONG.at(next).times(CORNER_IN.at(here)));
             sum = i == 1 ? part : sum.plus(part);
         }
         return r.record(AREA_ON_PLAN, area, Formula.of(AREA_ON_PLAN, sum.over(2)));
@@ -272,8 +292,8 @@ public final class RoofFace implements HasWorking, Serializable {
     }
 
     /**
-     * Returns the corners in space, against the clock as seen from above: the left end of the eaves, the right end of the eaves, the
-     * others.
+     * Returns the corners in space, against the clock as seen from above: the left end of the eaves, the right end of
+     * the eaves, the others.
      */
     public List<SpacePoint> polygon() {
         return polygon;
@@ -312,8 +332,8 @@ public final class RoofFace implements HasWorking, Serializable {
 
     private static void requireOwnLine(RoofLine line, String where) {
         if (line == RoofLine.TAIL) {
-            throw new ProblemsException(List.of(Problem.error(
-                    NO_SUCH_LINE, where, line, "be the fascia line, the plate line or the apex line")));
+            throw new ProblemsException(List.of(
+                    Problem.error(NO_SUCH_LINE, where, line, "be the fascia line, the plate line or the apex line")));
         }
     }
 
@@ -349,7 +369,10 @@ public final class RoofFace implements HasWorking, Serializable {
         };
     }
 
-    /** Returns how far up the slope the left and the right end of the top lie; both are equal on a face with a level top. */
+    /**
+     * Returns how far up the slope the left and the right end of the top lie; both are equal on a face with a level
+     * top.
+     */
     public Ends<Length> slopeLengths() {
         return Ends.both(numbers.slopeLength);
     }
@@ -395,7 +418,8 @@ public final class RoofFace implements HasWorking, Serializable {
     }
 
     /**
-     * Returns the direction on plan in which water runs down the face, against the clock from the x axis of the plan, from 0° up to 360°.
+     * Returns the direction on plan in which water runs down the face, against the clock from the x axis of the plan,
+     * from 0° up to 360°.
      */
     public Angle downSlope() {
         return Angle.ofRadians(StrictMath.atan2(-eavesX, eavesY)).normalised();

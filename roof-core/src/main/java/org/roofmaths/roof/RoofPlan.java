@@ -18,9 +18,9 @@ import org.roofmaths.units.Length;
 /**
  * The outline of a roof as seen from above, and what the roof does along each side of it.
  *
- * <p>The outline is the edge of the roof: the fascia line along an eaves, the outer edge of the covering along a verge, the face of the
- * wall along an abutment. Courtyards are openings in it, with sides of their own. Each side has a name; the face that rises from it
- * takes that name.
+ * <p>The outline is the edge of the roof: the fascia line along an eaves, the outer edge of the covering along a verge,
+ * the face of the wall along an abutment. Courtyards are openings in it, with sides of their own. Each side has a name;
+ * the face that rises from it takes that name.
  *
  * <pre>{@code
  * RoofPlan.builder()
@@ -33,8 +33,8 @@ import org.roofmaths.units.Length;
  *         .build();
  * }</pre>
  *
- * <p>Corners are kept against the clock, so that the roof lies to the left of each side; a ring given clockwise is turned round, which
- * the roof notes. Immutable and thread-safe.
+ * <p>Corners are kept against the clock, so that the roof lies to the left of each side; a ring given clockwise is
+ * turned round, which the roof notes. Immutable and thread-safe.
  *
  * @since 0.1
  */
@@ -42,8 +42,8 @@ public final class RoofPlan implements Serializable {
     private static final long serialVersionUID = 1L;
 
     /** The corners do not make a ring. */
-    public static final ProblemCode RING = ProblemCode.of(
-            "plan.ring", "Give each corner once, in order round the outline, without crossing sides.");
+    public static final ProblemCode RING =
+            ProblemCode.of("plan.ring", "Give each corner once, in order round the outline, without crossing sides.");
 
     /** A corner lies too far away. */
     public static final ProblemCode SIZE = ProblemCode.of("plan.size", "Check the coordinates and their unit.");
@@ -89,7 +89,10 @@ public final class RoofPlan implements Serializable {
         return rings.get(0);
     }
 
-    /** Returns the sides of each courtyard, clockwise, so that the roof lies to their left; empty if there is no courtyard. */
+    /**
+     * Returns the sides of each courtyard, clockwise, so that the roof lies to their left; empty if there is no
+     * courtyard.
+     */
     public List<List<PlanSide>> courtyards() {
         return rings.subList(1, rings.size());
     }
@@ -116,7 +119,9 @@ public final class RoofPlan implements Serializable {
                         SIDE_NAME,
                         "side",
                         "\"" + name + "\"",
-                        "be one of " + String.join(", ", all.stream().map(PlanSide::name).toList())))));
+                        "be one of "
+                                + String.join(
+                                        ", ", all.stream().map(PlanSide::name).toList())))));
     }
 
     /** What sort of roof this is, in words. */
@@ -271,8 +276,10 @@ public final class RoofPlan implements Serializable {
             Map<String, Integer> uses = new LinkedHashMap<>();
             corners().forEach(corner -> uses.merge(corner.side, 1, Integer::sum));
             uses.forEach((name, times) -> {
-                problems.require(!name.isBlank(), SIDE_NAME, "name of a side", "\"" + name + "\"", "have a letter or a digit");
-                problems.require(times == 1, SIDE_NAME, "name \"" + name + "\"", "the name of " + times, "name one side");
+                problems.require(
+                        !name.isBlank(), SIDE_NAME, "name of a side", "\"" + name + "\"", "have a letter or a digit");
+                problems.require(
+                        times == 1, SIDE_NAME, "name \"" + name + "\"", "the name of " + times, "name one side");
             });
             for (String name : bySide.keySet()) {
                 problems.require(
@@ -290,12 +297,19 @@ public final class RoofPlan implements Serializable {
                 EdgeTreatment treatment = bySide.getOrDefault(corner.side, everySide);
                 String where = "side \"" + corner.side + "\"";
                 if (treatment == null) {
-                    problems.add(
-                            Problem.error(NO_TREATMENT, where, "not said", "be an eaves, a gable or an abutment"));
+                    problems.add(Problem.error(NO_TREATMENT, where, "not said", "be an eaves, a gable or an abutment"));
                 } else if (treatment instanceof EdgeTreatment.Eaves eaves) {
                     anyEaves = true;
-                    Sizes.requireNoLessThanZero(problems, EAVES, "overhang of " + where, eaves.overhang().value());
-                    Sizes.requireWithin(problems, EAVES, "plate height of " + where, eaves.plateHeight().value());
+                    Sizes.requireNoLessThanZero(
+                            problems,
+                            EAVES,
+                            "overhang of " + where,
+                            eaves.overhang().value());
+                    Sizes.requireWithin(
+                            problems,
+                            EAVES,
+                            "plate height of " + where,
+                            eaves.plateHeight().value());
                 }
             }
             problems.require(anyEaves, NO_EAVES, "plan", "without one", "have an eaves");
@@ -312,11 +326,16 @@ public final class RoofPlan implements Serializable {
             ring.forEach(corner -> Sizes.requireInReach(found, SIZE, corner.words(), corner.at));
             if (!found.hasErrors()) {
                 Rings geometry = geometry(List.of(ring));
-                geometry.repeatedCorners().forEach(i -> found.add(
-                        Problem.error(RING, ring.get(i).words(), ring.get(i).at, "differ from the corner before it")));
+                geometry.repeatedCorners()
+                        .forEach(i -> found.add(Problem.error(
+                                RING, ring.get(i).words(), ring.get(i).at, "differ from the corner before it")));
                 if (!found.hasErrors()) {
-                    geometry.spikes().forEach(i -> found.add(Problem.error(
-                            RING, ring.get(i).words(), ring.get(i).at, "not turn straight back along the side before it")));
+                    geometry.spikes()
+                            .forEach(i -> found.add(Problem.error(
+                                    RING,
+                                    ring.get(i).words(),
+                                    ring.get(i).at,
+                                    "not turn straight back along the side before it")));
                 }
             }
             problems.addAll(found.list());
@@ -377,7 +396,9 @@ public final class RoofPlan implements Serializable {
                 Corner b = ring.get((start + 1) % n);
                 EdgeTreatment treatment = Objects.requireNonNull(bySide.getOrDefault(a.side, everySide));
                 sides.add(
-                        inOrder ? new PlanSide(a.side, a.at, b.at, treatment) : new PlanSide(a.side, b.at, a.at, treatment));
+                        inOrder
+                                ? new PlanSide(a.side, a.at, b.at, treatment)
+                                : new PlanSide(a.side, b.at, a.at, treatment));
             }
             return sides;
         }

@@ -8,7 +8,10 @@ package org.roofmaths.roof;
 public enum RoofPlane {
     /** The plane of the tops of the rafters. */
     RAFTER("rafter plane"),
-    /** The plane on which the battens lie: the tops of the rafters, raised by counter-battens or boarding where there are any. */
+    /**
+     * The plane on which the battens lie: the tops of the rafters, raised by counter-battens or boarding where there
+     * are any.
+     */
     BATTEN("batten plane");
 
     private final String words;

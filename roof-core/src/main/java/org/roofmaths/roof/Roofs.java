@@ -10,7 +10,8 @@ import org.roofmaths.working.Term;
 /**
  * Ready-made roofs, each from the sizes by which a builder names it.
  *
- * <p>The sizes are asked for one after another, in the order in which a person would say them; then the ends may be described, and
+ * <p>The sizes are asked for one after another, in the order in which a person would say them; then the ends may be
+ * described, and
  * {@code build()} gives the {@link Roof}, or {@code attempt()} the roof or everything that is wrong with the sizes.
  *
  * <pre>{@code
@@ -38,7 +39,8 @@ public final class Roofs {
     public static final Term<Length> VERGE_OVERHANG = Term.of("verge overhang", "v", Length.class);
 
     /** How far the fascia stands outside the plate line, measured on the slope. */
-    public static final Term<Length> EAVES_OVERHANG_ON_SLOPE = Term.of("eaves overhang, on the slope", "os", Length.class);
+    public static final Term<Length> EAVES_OVERHANG_ON_SLOPE =
+            Term.of("eaves overhang, on the slope", "os", Length.class);
 
     /** How far the rafter plane falls from the plate line to the fascia line. */
     public static final Term<Length> EAVES_DROP = Term.of("eaves overhang, plumb", "op", Length.class);
@@ -47,21 +49,22 @@ public final class Roofs {
     public static final ProblemCode SIZE = ProblemCode.of("roof.size", "Check the size and its unit.");
 
     /** The eaves overhang is not as it must be. */
-    public static final ProblemCode EAVES =
-            ProblemCode.of("roof.eaves-overhang", "Give the overhang from the plate line to the fascia, and how it was measured.");
+    public static final ProblemCode EAVES = ProblemCode.of(
+            "roof.eaves-overhang", "Give the overhang from the plate line to the fascia, and how it was measured.");
 
     /** A verge overhang is not as it must be. */
     public static final ProblemCode VERGE = ProblemCode.of(
-            "roof.verge-overhang", "Give the overhang from the outer face of the end wall, measured level along the eaves.");
+            "roof.verge-overhang",
+            "Give the overhang from the outer face of the end wall, measured level along the eaves.");
 
     private Roofs() {}
 
     /**
      * Starts a lean-to: one slope, {@code main}, up to the wall of a higher building.
      *
-     * <p>The wall length is level, along the eaves, between the outer faces of its end walls; at an abutment to the face of the wall
-     * there. The projection is level, from the face of the wall above to the plate line. On plan the left end of the plate line is the
-     * origin and the eaves run along the x axis.
+     * <p>The wall length is level, along the eaves, between the outer faces of its end walls; at an abutment to the
+     * face of the wall there. The projection is level, from the face of the wall above to the plate line. On plan the
+     * left end of the plate line is the origin and the eaves run along the x axis.
      *
      * @return the next step: the wall length
      */
@@ -70,11 +73,12 @@ public final class Roofs {
     }
 
     /**
-     * Starts a duo-pitch: two equal slopes, {@code front} and {@code back}, that meet in a level ridge over the middle of the span.
+     * Starts a duo-pitch: two equal slopes, {@code front} and {@code back}, that meet in a level ridge over the middle
+     * of the span.
      *
-     * <p>The length is level, along the eaves, between the outer faces of its end walls; at an abutment to the face of the wall there. The
-     * span is level, from plate line to plate line. The ends are left and right as seen from the front. On plan the left end of the
-     * front plate line is the origin and the front eaves run along the x axis.
+     * <p>The length is level, along the eaves, between the outer faces of its end walls; at an abutment to the face of
+     * the wall there. The span is level, from plate line to plate line. The ends are left and right as seen from the
+     * front. On plan the left end of the front plate line is the origin and the front eaves run along the x axis.
      *
      * @return the next step: the length
      */
@@ -91,7 +95,8 @@ public final class Roofs {
     @FunctionalInterface
     public interface WallLength<N> {
         /**
-         * Says how long the roof is along its eaves between the outer faces of the end walls, level; at an abutment to the wall there.
+         * Says how long the roof is along its eaves between the outer faces of the end walls, level; at an abutment to
+         * the wall there.
          *
          * @param length the length, above zero
          * @return the next step
@@ -108,8 +113,8 @@ public final class Roofs {
     @FunctionalInterface
     public interface LengthStep<N> {
         /**
-         * Says how long the building is along its eaves between the outer faces of the end walls, level; at an abutment to the wall
-         * there.
+         * Says how long the building is along its eaves between the outer faces of the end walls, level; at an abutment
+         * to the wall there.
          *
          * @param length the length, above zero
          * @return the next step

@@ -19,8 +19,8 @@ import org.roofmaths.working.Worked;
 /**
  * How steep a roof is, as the drawing says it: by a pitch, by two heights, or by both.
  *
- * <p>A drawing that gives both contradicts itself more often than not. Then the heights rule, since they are what is built, and the
- * difference at the apex is reported: a notice up to the tolerance, an error beyond it.
+ * <p>A drawing that gives both contradicts itself more often than not. Then the heights rule, since they are what is
+ * built, and the difference at the apex is reported: a notice up to the tolerance, an error beyond it.
  *
  * <pre>{@code
  * Slope.of(pitch("32°"))                                                       // heights over the plate line
@@ -29,8 +29,8 @@ import org.roofmaths.working.Worked;
  * Slope.both(pitch("32°"), metres(2.3), metres(4.175), Tolerance.of(mm(5)))    // heights rule
  * }</pre>
  *
- * <p>Heights are those of the rafter plane (the tops of the rafters), at the plate line and at the apex line, over one datum of the
- * caller's. Immutable and thread-safe.
+ * <p>Heights are those of the rafter plane (the tops of the rafters), at the plate line and at the apex line, over one
+ * datum of the caller's. Immutable and thread-safe.
  *
  * @since 0.1
  */
@@ -45,8 +45,8 @@ public final class Slope implements Serializable {
     public static final ProblemCode TOO_STEEP = ProblemCode.of("slope.too-steep", "Check the pitch and its unit.");
 
     /** Pitch and heights do not agree. */
-    public static final ProblemCode CONTRADICTION = ProblemCode.of(
-            "slope.contradiction", "Ask which is right; the heights are what is built.");
+    public static final ProblemCode CONTRADICTION =
+            ProblemCode.of("slope.contradiction", "Ask which is right; the heights are what is built.");
 
     private static final Formula PITCH_BY_HEIGHTS = Formula.of(
             RoofFace.RAFTER_PITCH,
@@ -97,7 +97,8 @@ public final class Slope implements Serializable {
      */
     public static Slope heights(Length plate, Length apex) {
         return heights(
-                Figure.given(Objects.requireNonNull(plate, "plate")), Figure.given(Objects.requireNonNull(apex, "apex")));
+                Figure.given(Objects.requireNonNull(plate, "plate")),
+                Figure.given(Objects.requireNonNull(apex, "apex")));
     }
 
     /**
@@ -112,8 +113,8 @@ public final class Slope implements Serializable {
     }
 
     /**
-     * Returns a slope for which the drawing gives both a pitch and two heights. The heights rule; the difference that the pitch would
-     * make at the apex is reported.
+     * Returns a slope for which the drawing gives both a pitch and two heights. The heights rule; the difference that
+     * the pitch would make at the apex is reported.
      *
      * @param pitch the pitch of the rafters as drawn
      * @param plate height of the rafter plane at the plate line
@@ -130,8 +131,8 @@ public final class Slope implements Serializable {
     }
 
     /**
-     * Returns the same slope with its plate line at a height over the caller's datum. For a slope by heights, which has one already,
-     * the new height takes its place.
+     * Returns the same slope with its plate line at a height over the caller's datum. For a slope by heights, which has
+     * one already, the new height takes its place.
      *
      * @param height height of the rafter plane at the plate line
      * @return the slope from that plate
@@ -164,7 +165,8 @@ public final class Slope implements Serializable {
     record Resolved(Figure<Pitch> pitch, Figure<Length> plateHeight) {}
 
     /** The pitch and the plate height over a run, or null and the reasons among the problems. */
-    @Nullable Resolved resolved(Figure<Length> run, boolean runIsSound, Problems problems) {
+    @Nullable
+    Resolved resolved(Figure<Length> run, boolean runIsSound, Problems problems) {
         Figure<Length> plate = plateHeight == null ? Figure.given(Length.ZERO) : plateHeight;
         Sizes.requireWithin(problems, HEIGHTS, "plate height", plate.value());
         if (apexHeight == null) {
@@ -198,8 +200,7 @@ public final class Slope implements Serializable {
         return new Resolved(Worked.by(RoofFace.RAFTER_PITCH, r -> pitchByHeights(run, plate, apex, r)), plate);
     }
 
-    private static Pitch pitchByHeights(
-            Figure<Length> run, Figure<Length> plate, Figure<Length> apex, Recorder r) {
+    private static Pitch pitchByHeights(Figure<Length> run, Figure<Length> plate, Figure<Length> apex, Recorder r) {
         Length level = r.use(RoofFace.RUN, run);
         Length rise = r.use(RoofFace.APEX_HEIGHT, apex).minus(r.use(RoofFace.PLATE_HEIGHT, plate));
         return r.record(RoofFace.RAFTER_PITCH, Pitch.ofRiseAndRun(rise, level), PITCH_BY_HEIGHTS);
@@ -224,8 +225,8 @@ public final class Slope implements Serializable {
                     CONTRADICTION,
                     "slope",
                     this,
-                    "pitch " + drawn + " puts the apex at " + drawnApex + ", " + apart.abs() + " " + side + " the given height of "
-                            + apex + "; the heights rule, so the pitch is " + built));
+                    "pitch " + drawn + " puts the apex at " + drawnApex + ", " + apart.abs() + " " + side
+                            + " the given height of " + apex + "; the heights rule, so the pitch is " + built));
         } else {
             problems.add(Problem.error(
                             CONTRADICTION,
