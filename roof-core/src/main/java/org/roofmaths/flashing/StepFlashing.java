@@ -323,6 +323,14 @@ public final class StepFlashing extends Flashing {
         return demand.sheet();
     }
 
+    @Override
+    public List<Leg> legs() {
+        Leg wall = new Leg("up the wall, with steps and tuck", stepping.wallLeg());
+        return flashingKind == Kind.STEP_AND_COVER
+                ? List.of(new Leg("cover", demand.cover().value()), wall)
+                : List.of(wall);
+    }
+
     /** Returns the line that it runs along. */
     public CoveringLine line() {
         return line;
