@@ -25,7 +25,15 @@ import org.roofmaths.working.Working;
  * @since 0.1
  */
 public abstract sealed class Flashing implements HasWorking, Serializable
-        permits CoverFlashing, StepFlashing, Soakers, Apron, BackGutter, ValleyLining, SecretGutter, LeadCapping {
+        permits CoverFlashing,
+                StepFlashing,
+                Soakers,
+                Apron,
+                BackGutter,
+                ValleyLining,
+                SecretGutter,
+                LeadCapping,
+                SheetPieces {
     private static final long serialVersionUID = 1L;
 
     /** The true length of a valley, hip or gutter that the sheet runs up. */
