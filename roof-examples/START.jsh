@@ -1,7 +1,9 @@
+import org.roofmaths.covering.*;
 import org.roofmaths.flashing.*;
 import org.roofmaths.framing.*;
 import org.roofmaths.problem.*;
 import org.roofmaths.roof.*;
+import org.roofmaths.settingout.*;
 import org.roofmaths.units.*;
 import org.roofmaths.ventilation.*;
 import org.roofmaths.working.*;
