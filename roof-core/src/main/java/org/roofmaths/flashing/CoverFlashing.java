@@ -9,8 +9,11 @@ import org.jspecify.annotations.Nullable;
 import org.roofmaths.problem.Attempt;
 import org.roofmaths.problem.Mend;
 import org.roofmaths.problem.Problem;
+import org.roofmaths.problem.Problems;
 import org.roofmaths.problem.ProblemsException;
 import org.roofmaths.units.Length;
+import org.roofmaths.working.Assumed;
+import org.roofmaths.working.Figure;
 import org.roofmaths.working.Formula;
 import org.roofmaths.working.Recorder;
 import org.roofmaths.working.Term;
@@ -53,8 +56,14 @@ public final class CoverFlashing extends Flashing {
     private static final Formula GIRTH_IN_SLOPING_CHASE = Formula.of(
             GIRTH, FlashingDemand.TUCK.plus(FlashingDemand.WATER_LINE).plus(FlashingDemand.COVER));
 
+    private static final Figure<Length> AT_THE_TOP =
+            Assumed.of(Length.ZERO, "the metal may go in level with the top of the upstand", "raise the upstand");
+
+    private final String name;
     private final CoveringLine line;
     private final @Nullable BedJoints joints; // null in stone or render
+    private final Figure<Length> leastUpstand;
+    private final Figure<Length> cover;
     private final FlashingDemand demand;
 
     private final Length upstand;
@@ -62,9 +71,18 @@ public final class CoverFlashing extends Flashing {
     private final @Nullable Integer clips;
     private final SheetWork work;
 
-    private CoverFlashing(CoveringLine line, @Nullable BedJoints joints, FlashingDemand demand) {
+    CoverFlashing(
+            String name,
+            CoveringLine line,
+            @Nullable BedJoints joints,
+            Figure<Length> leastUpstand,
+            Figure<Length> cover,
+            FlashingDemand demand) {
+        this.name = name;
         this.line = line;
         this.joints = joints;
+        this.leastUpstand = leastUpstand;
+        this.cover = cover;
         this.demand = demand;
         upstand = upstand(Recorder.off());
         work = compute(Recorder.off());
@@ -98,7 +116,7 @@ public final class CoverFlashing extends Flashing {
                     line,
                     "be level; beside a slope brickwork takes a step flashing")));
         }
-        return new CoverFlashing(line, joints, Objects.requireNonNull(demand, "demand"));
+        return overCovering(line, joints, demand);
     }
 
     /**
@@ -126,7 +144,44 @@ public final class CoverFlashing extends Flashing {
         if (!line.isLevel()) {
             Sizes.requireWaterLine(demand);
         }
-        return new CoverFlashing(line, null, demand);
+        return overCovering(line, null, demand);
+    }
+
+    private static CoverFlashing overCovering(CoveringLine line, @Nullable BedJoints joints, FlashingDemand demand) {
+        return new CoverFlashing("cover flashing", line, joints, demand.upstand(), demand.cover(), demand);
+    }
+
+    /**
+     * Returns the flashing that hangs over the upstand of another sheet, such as a back gutter, and laps down over it. It goes into the
+     * lowest bed joint at or above the upstand.
+     *
+     * @param upstand the top of the upstand; level
+     * @param joints the bed joints of the wall
+     * @param lapDown how far it laps down over the upstand, above zero
+     * @param demand the sheet, tuck, lap and longest piece; its upstand and cover are not used
+     * @return the flashing
+     * @throws ProblemsException if the line slopes or the lap is not above zero
+     */
+    public static CoverFlashing overUpstand(
+            CoveringLine upstand, BedJoints joints, Figure<Length> lapDown, FlashingDemand demand) {
+        Objects.requireNonNull(joints, "joints");
+        Problems problems = Problems.none();
+        if (!upstand.isLevel()) {
+            problems.add(Problem.error(CoveringLine.WRONG_LINE, "line", upstand, "be level"));
+        }
+        problems.require(
+                lapDown.value().isPositive(),
+                FlashingDemand.WRONG_SIZE,
+                "lap down over the upstand",
+                lapDown.value(),
+                "be above 0 mm");
+        problems.throwIfErrors();
+        return overUpstandIn(upstand, joints, lapDown, demand);
+    }
+
+    static CoverFlashing overUpstandIn(
+            CoveringLine upstand, @Nullable BedJoints joints, Figure<Length> lapDown, FlashingDemand demand) {
+        return new CoverFlashing("cover flashing over the upstand", upstand, joints, AT_THE_TOP, lapDown, demand);
     }
 
     /**
@@ -161,11 +216,11 @@ public final class CoverFlashing extends Flashing {
     private Length upstand(Recorder r) {
         if (joints == null) {
             return line.isLevel()
-                    ? r.use(FlashingDemand.LEAST_UPSTAND, demand.upstand())
+                    ? r.use(FlashingDemand.LEAST_UPSTAND, leastUpstand)
                     : r.use(FlashingDemand.WATER_LINE, demand.waterLine().orElseThrow());
         }
         Length covering = line.startHeight(r);
-        Length least = r.use(FlashingDemand.LEAST_UPSTAND, demand.upstand());
+        Length least = r.use(FlashingDemand.LEAST_UPSTAND, leastUpstand);
         Length leastJoint = r.record(LEAST_JOINT, covering.plus(least), LEAST_JOINT_BY_UPSTAND);
         r.use(BedJoints.DATUM, joints.datum());
         r.use(BedJoints.COURSE, joints.course());
@@ -178,8 +233,8 @@ public final class CoverFlashing extends Flashing {
         Length run = line.metalRun(r);
         Length height = upstand(r);
         Length tuck = r.use(FlashingDemand.TUCK, demand.tuck());
-        Length cover = r.use(FlashingDemand.COVER, demand.cover());
-        Length girth = r.record(GIRTH, tuck.plus(height).plus(cover), girthFormula());
+        Length over = r.use(FlashingDemand.COVER, cover);
+        Length girth = r.record(GIRTH, tuck.plus(height).plus(over), girthFormula());
         demand.wedgeSpacing().ifPresent(spacing -> SheetWork.wedgesAlong(r, run, spacing));
         demand.clipSpacing().ifPresent(spacing -> SheetWork.clipsAlong(r, run, spacing));
         return SheetWork.along(
@@ -228,7 +283,7 @@ public final class CoverFlashing extends Flashing {
                     List.of(Mend.of("covering at the wall", over + " lower", over.negated(), "chase at " + limit)));
         }
         Length highest = joints.atOrBelow(limit);
-        Length leastJoint = line.startHeight().plus(demand.upstand().value());
+        Length leastJoint = line.startHeight().plus(leastUpstand.value());
         Length lower = leastJoint.minus(highest);
         Problem finding = Problem.finding(
                 ABOVE_LIMIT,
@@ -240,9 +295,7 @@ public final class CoverFlashing extends Flashing {
                 List.of(Mend.of("covering at the wall", lower + " lower", lower.negated(), "bed joint at " + highest)));
         return leastJoint.meetsGreatest(limit)
                 ? finding.withMend(Mend.of(
-                        "bed joint",
-                        "a straight chase cut at " + leastJoint,
-                        "upstand of " + demand.upstand().value()))
+                        "bed joint", "a straight chase cut at " + leastJoint, "upstand of " + leastUpstand.value()))
                 : finding;
     }
 
@@ -253,12 +306,20 @@ public final class CoverFlashing extends Flashing {
 
     @Override
     public String name() {
-        return "cover flashing";
+        return name;
     }
 
     @Override
     public MetalSheet sheet() {
         return demand.sheet();
+    }
+
+    @Override
+    public List<Leg> legs() {
+        return List.of(
+                new Leg("cover", cover.value()),
+                new Leg("upstand", upstand),
+                new Leg("tuck", demand.tuck().value()));
     }
 
     /** Returns the line that it runs along. */
@@ -289,13 +350,16 @@ public final class CoverFlashing extends Flashing {
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof CoverFlashing f
+                && name.equals(f.name)
                 && line.equals(f.line)
                 && Objects.equals(joints, f.joints)
+                && leastUpstand.equals(f.leastUpstand)
+                && cover.equals(f.cover)
                 && demand.equals(f.demand);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(line, joints, demand);
+        return Objects.hash(name, line, joints, demand);
     }
 }

@@ -7,7 +7,12 @@ import org.jspecify.annotations.Nullable;
 import org.roofmaths.problem.ProblemCode;
 import org.roofmaths.problem.Problems;
 import org.roofmaths.problem.ProblemsException;
+import org.roofmaths.roof.EdgeKind;
+import org.roofmaths.roof.RoofEdge;
+import org.roofmaths.roof.RoofFace;
+import org.roofmaths.units.Direction;
 import org.roofmaths.units.Length;
+import org.roofmaths.units.Offset;
 import org.roofmaths.units.Pitch;
 import org.roofmaths.working.Assumed;
 import org.roofmaths.working.Figure;
@@ -16,6 +21,7 @@ import org.roofmaths.working.Given;
 import org.roofmaths.working.HasWorking;
 import org.roofmaths.working.Recorder;
 import org.roofmaths.working.Term;
+import org.roofmaths.working.Worked;
 import org.roofmaths.working.Working;
 
 /**
@@ -43,6 +49,9 @@ public final class CoveringLine implements HasWorking, Serializable {
     /** The height of the rafter line at the start of the line. */
     public static final Term<Length> RAFTER_HEIGHT =
             Term.of("height of the rafter line at the wall", "zr", Length.class);
+    /** How far the highest part of the covering lies above the rafters, square to the slope. */
+    public static final Term<Length> COVERING_SQUARE =
+            Term.of("covering over the rafters, square to the slope", "B", Length.class);
     /** How far the highest part of the covering lies above the rafters, plumb. */
     public static final Term<Length> COVERING_PLUMB = Term.of("covering over the rafters, plumb", "b", Length.class);
     /** Metal beyond the start of the line. */
@@ -54,6 +63,11 @@ public final class CoveringLine implements HasWorking, Serializable {
     public static final ProblemCode WRONG_LINE =
             ProblemCode.of("flashing.wrong-line", "Use the line along the wall that this flashing is made for.");
 
+    private static final Formula PLUMB_BY_PITCH = Formula.of(COVERING_PLUMB, COVERING_SQUARE.over(PITCH.cos()));
+    private static final Formula HEIGHT_OF_COVERING = Formula.of(START_HEIGHT, RAFTER_HEIGHT.plus(COVERING_PLUMB));
+    private static final Formula HEIGHT_OF_FASCIA = Formula.of(RAFTER_HEIGHT, RoofFace.FASCIA_HEIGHT);
+    private static final Formula HEIGHT_OF_APEX = Formula.of(RAFTER_HEIGHT, RoofFace.APEX_HEIGHT);
+    private static final Formula PITCH_OF_EDGE = Formula.of(PITCH, RoofEdge.SLOPE_ANGLE);
     private static final Formula LENGTH_BY_PITCH = Formula.of(LENGTH, RUN.over(PITCH.cos()));
     private static final Figure<Length> NONE_ASKED =
             Assumed.of(Length.ZERO, "no metal beyond the ends was asked for", "call extendedBy on the line");
@@ -78,6 +92,81 @@ public final class CoveringLine implements HasWorking, Serializable {
         this.extraAtStart = extraAtStart;
         this.extraAtEnd = extraAtEnd;
         this.limit = limit;
+    }
+
+    /**
+     * Returns the line of a roof's edge at a wall.
+     *
+     * <p>For example, at a top abutment whose apex line lies at 4175 mm on a slope of 5 in 8, a covering of 90 mm square to the slope
+     * meets the wall at {@code 4175 + 90 ÷ cos(32.0°)} = 4281.1 mm.
+     *
+     * @param edge a top or side abutment
+     * @param covering how far the highest part of the covering lies above the rafters: the crown of a roll, not its pan; square to the
+     *     slope or plumb
+     * @return the line, level or sloping as the edge is
+     * @throws ProblemsException if the edge is no abutment, or the offset is neither square to the slope nor plumb
+     */
+    public static CoveringLine of(RoofEdge edge, Offset covering) {
+        Problems.none()
+                .require(
+                        edge.kind() == EdgeKind.TOP_ABUTMENT || edge.kind() == EdgeKind.SIDE_ABUTMENT,
+                        WRONG_LINE,
+                        "edge",
+                        edge.kind() + " \"" + edge.name() + "\"",
+                        "be a top or side abutment")
+                .require(
+                        covering.direction() == Direction.SQUARE_TO_SLOPE || covering.direction() == Direction.PLUMB,
+                        WRONG_LINE,
+                        "covering",
+                        covering,
+                        "be square to the slope or plumb")
+                .require(!covering.length().isNegative(), WRONG_LINE, "covering", covering, "be 0 mm or more")
+                .throwIfErrors();
+        RoofFace face = edge.faces().get(0);
+        Figure<Length> height =
+                Worked.by(START_HEIGHT, r -> heightOn(face, edge.from().height(), covering, r));
+        return edge.slopeAngle().isZero()
+                ? level(edge.trueLengthFigure(), height)
+                : sloping(edge.planLengthFigure(), pitchOf(edge, face), height);
+    }
+
+    private static Figure<Pitch> pitchOf(RoofEdge edge, RoofFace face) {
+        return edge.slopeAngle().equals(face.pitch().toAngle())
+                ? face.pitchFigure()
+                : Worked.by(PITCH, r -> {
+                    r.use(RoofEdge.SLOPE_ANGLE, edge.slopeAngleFigure());
+                    return r.record(PITCH, Pitch.from(edge.slopeAngle()), PITCH_OF_EDGE);
+                });
+    }
+
+    private static Length heightOn(RoofFace face, Length rafters, Offset covering, Recorder r) {
+        Length plumb;
+        if (covering.direction() == Direction.PLUMB) {
+            plumb = r.use(COVERING_PLUMB, covering.length());
+        } else {
+            Pitch pitch = r.use(PITCH, face.pitchFigure());
+            Length square = r.use(COVERING_SQUARE, covering.length());
+            plumb = r.record(COVERING_PLUMB, Length.ofMetres(square.toSi() / pitch.cos()), PLUMB_BY_PITCH);
+        }
+        rafterHeight(face, rafters, r);
+        return r.record(START_HEIGHT, rafters.plus(plumb), HEIGHT_OF_COVERING);
+    }
+
+    /** Most edges start at the fascia line or the apex line, whose heights have a working of their own. */
+    private static void rafterHeight(RoofFace face, Length height, Recorder r) {
+        if (!r.isOn()) {
+            return;
+        }
+        if (height.equals(face.fasciaHeight())) {
+            r.use(RoofFace.FASCIA_HEIGHT, face.working().at(RoofFace.FASCIA_HEIGHT));
+            r.record(RAFTER_HEIGHT, height, HEIGHT_OF_FASCIA);
+        } else if (height.equals(face.apexHeight())) {
+            r.use(RoofFace.APEX_HEIGHT, face.working().at(RoofFace.APEX_HEIGHT));
+            r.record(RAFTER_HEIGHT, height, HEIGHT_OF_APEX);
+        } else {
+            r.use(RAFTER_HEIGHT, height);
+            r.note("the height of the rafter line is that of the corner of the face \"" + face.name() + "\"");
+        }
     }
 
     /**
@@ -149,13 +238,23 @@ public final class CoveringLine implements HasWorking, Serializable {
      * @throws ProblemsException if one of them is below zero
      */
     public CoveringLine extendedBy(Length atStart, Length atEnd) {
-        Figure<Length> start = Given.of(atStart);
-        Figure<Length> end = Given.of(atEnd);
+        return extendedBy(Given.of(atStart), Given.of(atEnd));
+    }
+
+    /**
+     * Returns the same line with metal beyond its ends, measured along the line.
+     *
+     * @param atStart beyond the start (the lower end of a sloping line), zero or more
+     * @param atEnd beyond the end, zero or more
+     * @return the line with it
+     * @throws ProblemsException if one of them is below zero
+     */
+    public CoveringLine extendedBy(Figure<Length> atStart, Figure<Length> atEnd) {
         Problems problems = Problems.none();
-        Sizes.requireNotNegative(problems, EXTRA_AT_START, start);
-        Sizes.requireNotNegative(problems, EXTRA_AT_END, end);
+        Sizes.requireNotNegative(problems, EXTRA_AT_START, atStart);
+        Sizes.requireNotNegative(problems, EXTRA_AT_END, atEnd);
         problems.throwIfErrors();
-        return new CoveringLine(pitch, span, startHeight, start, end, limit);
+        return new CoveringLine(pitch, span, startHeight, atStart, atEnd, limit);
     }
 
     /**
@@ -215,6 +314,14 @@ public final class CoveringLine implements HasWorking, Serializable {
 
     Length startHeight(Recorder r) {
         return r.use(START_HEIGHT, startHeight);
+    }
+
+    Figure<Length> extraAtStart() {
+        return extraAtStart;
+    }
+
+    Figure<Length> extraAtEnd() {
+        return extraAtEnd;
     }
 
     /** The run of metal: the line and what goes beyond its ends. */

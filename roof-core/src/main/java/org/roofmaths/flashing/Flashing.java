@@ -24,9 +24,20 @@ import org.roofmaths.working.Working;
  *
  * @since 0.1
  */
-public abstract sealed class Flashing implements HasWorking, Serializable permits CoverFlashing, StepFlashing, Soakers {
+public abstract sealed class Flashing implements HasWorking, Serializable
+        permits CoverFlashing,
+                StepFlashing,
+                Soakers,
+                Apron,
+                BackGutter,
+                ValleyLining,
+                SecretGutter,
+                LeadCapping,
+                SheetPieces {
     private static final long serialVersionUID = 1L;
 
+    /** The true length of a valley, hip or gutter that the sheet runs up. */
+    public static final Term<Length> SLOPING_LENGTH = Term.of("true length of the sloping run", "Lr", Length.class);
     /** The length that the metal covers, with what goes beyond the ends. */
     public static final Term<Length> METAL_RUN = Term.of("run of metal", "R", Length.class);
     /** How many pieces. */
@@ -70,6 +81,27 @@ public abstract sealed class Flashing implements HasWorking, Serializable permit
 
     /** Returns the sheet that it is cut from. */
     public abstract MetalSheet sheet();
+
+    /** Returns the legs across the girth, from the free edge. */
+    public abstract List<Leg> legs();
+
+    /**
+     * Returns the flat shape of a piece, with its folds.
+     *
+     * @param piece one of {@link #pieces()}
+     * @return its template
+     * @throws IllegalArgumentException if it is not a piece of this flashing
+     */
+    public PieceTemplate template(FlashingPiece piece) {
+        requireOwn(piece);
+        return PieceTemplate.rectangle(piece.length(), legs());
+    }
+
+    void requireOwn(FlashingPiece piece) {
+        if (!pieces().contains(piece)) {
+            throw new IllegalArgumentException("piece must be one of the " + name() + ", but was " + piece);
+        }
+    }
 
     /** Returns findings and notices; empty if there are none. */
     public List<Problem> problems() {

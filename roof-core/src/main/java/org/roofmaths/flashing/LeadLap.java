@@ -7,6 +7,7 @@ import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
 import org.roofmaths.working.Figure;
 import org.roofmaths.working.Formula;
+import org.roofmaths.working.Recorder;
 import org.roofmaths.working.Term;
 import org.roofmaths.working.Worked;
 
@@ -62,12 +63,15 @@ public final class LeadLap {
         Sizes.requirePositive(problems, WEATHERING_HEIGHT, weatheringHeight);
         Sizes.requireNotNegative(problems, LEAST_LAP, leastLap);
         problems.throwIfErrors();
-        return Worked.by(LAP, r -> {
-            Length height = r.use(WEATHERING_HEIGHT, weatheringHeight);
-            Pitch pitch = r.use(TRUE_PITCH, truePitch);
-            Length least = r.use(LEAST_LAP, leastLap);
-            return r.record(LAP, Length.ofMetres(height.toSi() / pitch.sin()).max(least), LAP_BY_PITCH);
-        });
+        return Worked.by(LAP, r -> compute(r, truePitch, weatheringHeight, leastLap));
+    }
+
+    static Length compute(
+            Recorder r, Figure<Pitch> truePitch, Figure<Length> weatheringHeight, Figure<Length> leastLap) {
+        Length height = r.use(WEATHERING_HEIGHT, weatheringHeight);
+        Pitch pitch = r.use(TRUE_PITCH, truePitch);
+        Length least = r.use(LEAST_LAP, leastLap);
+        return r.record(LAP, Length.ofMetres(height.toSi() / pitch.sin()).max(least), LAP_BY_PITCH);
     }
 
     /**

@@ -11,6 +11,7 @@ import org.roofmaths.working.Expression;
 import org.roofmaths.working.Figure;
 import org.roofmaths.working.Formula;
 import org.roofmaths.working.Recorder;
+import org.roofmaths.working.Term;
 
 /** What every flashing comes down to: pieces, girth, length, area, mass; and what a person should know about it. */
 record SheetWork(
@@ -18,15 +19,26 @@ record SheetWork(
         implements Serializable {
     private static final long serialVersionUID = 1L;
 
-    private static final Formula PIECES_ALONG = Formula.of(
-            Flashing.PIECES,
-            Flashing.METAL_RUN
-                    .minus(FlashingDemand.SIDE_LAP)
-                    .timesToCover(FlashingDemand.LONGEST_PIECE.minus(FlashingDemand.SIDE_LAP))
-                    .greatest(Expression.number(1)));
-    private static final Formula LENGTH_WITH_LAPS = Formula.of(
-            Flashing.METAL_LENGTH,
-            Flashing.METAL_RUN.plus(Flashing.PIECES.minus(1).times(FlashingDemand.SIDE_LAP)));
+    /** Pieces that lap sideways, by a lap that is asked; and pieces that lap up a slope, by a lap that was worked out. */
+    private static final Laps SIDEWAYS = new Laps(FlashingDemand.SIDE_LAP);
+
+    private static final Laps UP_THE_SLOPE = new Laps(LeadLap.LAP);
+
+    private record Laps(Formula pieces, Formula length) {
+        Laps(Term<Length> lap) {
+            this(
+                    Formula.of(
+                            Flashing.PIECES,
+                            Flashing.METAL_RUN
+                                    .minus(lap)
+                                    .timesToCover(FlashingDemand.LONGEST_PIECE.minus(lap))
+                                    .greatest(Expression.number(1))),
+                    Formula.of(
+                            Flashing.METAL_LENGTH,
+                            Flashing.METAL_RUN.plus(Flashing.PIECES.minus(1).times(lap))));
+        }
+    }
+
     private static final Formula LENGTH_OF_EACH =
             Formula.of(Flashing.PIECE_LENGTH, Flashing.METAL_LENGTH.over(Flashing.PIECES));
     private static final Formula AREA_OF_RUN =
@@ -45,7 +57,7 @@ record SheetWork(
         problems = List.copyOf(problems);
     }
 
-    /** Cuts a run, already recorded with its girth, into equal lapped pieces. */
+    /** Cuts a run, already recorded with its girth, into equal pieces that lap sideways. */
     static SheetWork along(
             Recorder r,
             String name,
@@ -56,10 +68,36 @@ record SheetWork(
             MetalSheet sheet,
             List<Problem> problems) {
         Length lap = r.use(FlashingDemand.SIDE_LAP, sideLap);
+        return along(r, SIDEWAYS, name, run, girth, lap, longestPiece, sheet, problems);
+    }
+
+    /** Cuts a run, already recorded with its girth and the lap of its slope, into equal pieces that lap up the slope. */
+    static SheetWork upTheSlope(
+            Recorder r,
+            String name,
+            Length run,
+            Length girth,
+            Length lap,
+            Figure<Length> longestPiece,
+            MetalSheet sheet,
+            List<Problem> problems) {
+        return along(r, UP_THE_SLOPE, name, run, girth, lap, longestPiece, sheet, problems);
+    }
+
+    private static SheetWork along(
+            Recorder r,
+            Laps laps,
+            String name,
+            Length run,
+            Length girth,
+            Length lap,
+            Figure<Length> longestPiece,
+            MetalSheet sheet,
+            List<Problem> problems) {
         Length longest = r.use(FlashingDemand.LONGEST_PIECE, longestPiece);
         int count = r.record(
-                Flashing.PIECES, StrictMath.max(1, Sizes.toCover(run.minus(lap), longest.minus(lap))), PIECES_ALONG);
-        Length total = r.record(Flashing.METAL_LENGTH, run.plus(lap.times(count - 1L)), LENGTH_WITH_LAPS);
+                Flashing.PIECES, StrictMath.max(1, Sizes.toCover(run.minus(lap), longest.minus(lap))), laps.pieces());
+        Length total = r.record(Flashing.METAL_LENGTH, run.plus(lap.times(count - 1L)), laps.length());
         Length each = r.record(Flashing.PIECE_LENGTH, total.dividedBy(count), LENGTH_OF_EACH);
         List<FlashingPiece> pieces = new ArrayList<>();
         for (int i = 0; i < count; i++) {

@@ -199,6 +199,13 @@ public final class Soakers extends Flashing {
         return demand.sheet();
     }
 
+    @Override
+    public List<Leg> legs() {
+        return List.of(
+                new Leg("under the covering", demand.underCovering().value()),
+                new Leg("up the wall", demand.upTheWall().value()));
+    }
+
     /** Returns how many soakers there are. */
     public int count() {
         return pieceCount();

@@ -63,9 +63,21 @@ public final class StepFlashing extends Flashing {
     public static final Term<Length> STEP_JOINT = Term.of("bed joint of the step", "zk", Length.class);
     /** Which step, counted from the lower end. */
     public static final Term<Integer> STEP_NUMBER = Term.of("number of the step", "i", Integer.class);
+    /** The height of the bed joint of the highest step. */
+    public static final Term<Length> TOP_JOINT = Term.of("bed joint of the top step", "zt", Length.class);
+    /** How far the plumb cut at the upper end reaches past the line, along the slope. */
+    public static final Term<Length> PAST_END = Term.of("plumb cut past the end, along the slope", "xe", Length.class);
     /** How many cavity trays. */
     public static final Term<Integer> TRAYS = Term.of("cavity trays", "nt", Integer.class);
 
+    private static final Formula PLUMB_CUT_AT_END = Formula.of(
+            PAST_END,
+            TOP_JOINT
+                    .minus(BedJoints.DATUM)
+                    .minus(WATER_END)
+                    .plus(FlashingDemand.WATER_LINE.over(CoveringLine.PITCH.cos()))
+                    .plus(FlashingDemand.TUCK)
+                    .times(CoveringLine.PITCH.sin()));
     private static final Formula WATER_AT_START = Formula.of(
             WATER_START,
             CoveringLine.START_HEIGHT
@@ -127,6 +139,7 @@ public final class StepFlashing extends Flashing {
     private record Stepping(
             List<Step> steps,
             Length waterAtEnd,
+            Length pastEnd,
             Length spacing,
             Length run,
             Length wallLeg,
@@ -236,7 +249,7 @@ public final class StepFlashing extends Flashing {
         List<Tray> trays = new ArrayList<>();
         Length from = Length.ZERO;
         for (int i = 1; i <= count; i++) {
-            Recorder at = r.at("step " + i);
+            Recorder at = r.isOn() ? r.at("step " + i) : r;
             at.use(STEP_NUMBER, Given.of(i));
             Length joint = at.record(STEP_JOINT, joints.joint(below + i), JOINT_BY_NUMBER);
             Length corner = at.record(
@@ -257,8 +270,19 @@ public final class StepFlashing extends Flashing {
                         Length.ZERO,
                         steps.get(0).end()));
         r.record(TRAYS, count + 1, ONE_TRAY_A_STEP);
+        Length top = steps.get(count - 1).joint();
+        Length pastEnd = Length.ofMetres(top.minus(datum)
+                        .minus(atEnd)
+                        .plus(Length.ofMetres(water.toSi() / cos))
+                        .plus(tuck)
+                        .toSi()
+                * pitch.sin());
+        if (r.isOn()) {
+            r.use(TOP_JOINT, top);
+            r.record(PAST_END, pastEnd, PLUMB_CUT_AT_END);
+        }
         return new Stepping(
-                List.copyOf(steps), atEnd, spacing, level, leg, wedges(r, count, level), List.copyOf(trays));
+                List.copyOf(steps), atEnd, pastEnd, spacing, level, leg, wedges(r, count, level), List.copyOf(trays));
     }
 
     private int wedges(Recorder r, int steps, Length stepRun) {
@@ -323,6 +347,39 @@ public final class StepFlashing extends Flashing {
         return demand.sheet();
     }
 
+    @Override
+    public List<Leg> legs() {
+        Leg wall = new Leg("up the wall, with steps and tuck", stepping.wallLeg());
+        return flashingKind == Kind.STEP_AND_COVER
+                ? List.of(new Leg("cover", demand.cover().value()), wall)
+                : List.of(wall);
+    }
+
+    /**
+     * Returns the flat shape of a piece: square at its ends along the slope, plumb where the wall starts, stepped on top.
+     *
+     * @param piece one of {@link #pieces()}
+     * @return its template
+     * @throws IllegalArgumentException if it is not a piece of this flashing
+     */
+    @Override
+    public PieceTemplate template(FlashingPiece piece) {
+        requireOwn(piece);
+        Length cover = flashingKind == Kind.STEP_AND_COVER ? demand.cover().value() : Length.ZERO;
+        Length foot = line.extraAtStart().value();
+        double start = piece.start().minus(foot).toSi();
+        return new StepOutline(
+                        line.pitch().orElseThrow().value(),
+                        steps(),
+                        line.startHeight(),
+                        line.planLength(),
+                        cover,
+                        demand.tuck().value(),
+                        foot,
+                        line.extraAtEnd().value())
+                .between(start, start + piece.length().toSi());
+    }
+
     /** Returns the line that it runs along. */
     public CoveringLine line() {
         return line;
@@ -351,6 +408,14 @@ public final class StepFlashing extends Flashing {
     /** Returns the width of metal on the wall, square to the slope. */
     public Length wallLeg() {
         return stepping.wallLeg();
+    }
+
+    /**
+     * Returns how far the plumb cut at the upper end reaches past the line, along the slope: metal to ask for beyond the end of the line
+     * ({@link CoveringLine#extendedBy}) unless the top step is finished in another way.
+     */
+    public Length plumbCutPastEnd() {
+        return stepping.pastEnd();
     }
 
     /** Returns how many wedges hold it: one a step, more where a step is longer than the greatest spacing of the demand. */

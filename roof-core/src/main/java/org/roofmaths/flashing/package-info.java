@@ -9,8 +9,10 @@
  *   <li>{@link org.roofmaths.flashing.CoveringLine}: where the highest part of the covering meets the wall, level or sloping;
  *       {@link org.roofmaths.flashing.BedJoints}: the joints of the wall.
  *   <li>{@link org.roofmaths.flashing.CoverFlashing}, {@link org.roofmaths.flashing.StepFlashing},
- *       {@link org.roofmaths.flashing.Soakers}: the work itself. All are {@link org.roofmaths.flashing.Flashing}s: pieces, girth,
- *       length, mass, and what a person should know.
+ *       {@link org.roofmaths.flashing.Soakers}, {@link org.roofmaths.flashing.StackFlashings},
+ *       {@link org.roofmaths.flashing.ValleyLining} and others: the work itself. All are {@link org.roofmaths.flashing.Flashing}s:
+ *       pieces, girth, length, mass, a template of each piece, and what a person should know.
+ *   <li>{@link org.roofmaths.flashing.RollCutting}: which piece comes out of which roll.
  *   <li>{@link org.roofmaths.flashing.LeadSheet}: lead by its thickness. {@link org.roofmaths.flashing.LeadLap}: how far lead laps up a
  *       slope.
  * </ol>

@@ -154,6 +154,7 @@ public final class FlatShape implements Serializable {
             problems.add(Problem.error(
                     NOT_A_FACE, "corner " + (i + 1), points.get(i), "not turn straight back along the side before it"));
         }
+        problems.throwIfErrors();
         for (int[] pair : ring.crossings()) {
             problems.add(Problem.error(
                     NOT_A_FACE,

@@ -10,6 +10,8 @@ import java.util.List;
  * {@code i} runs from corner {@code i} to the next of its ring. Tests of turn, crossing and inside are exact.
  */
 final class Rings {
+    private static final double SQUARE_NANOMETRES = 1e18;
+
     private final long[] x;
     private final long[] y;
     private final int[] next;
@@ -64,10 +66,9 @@ final class Rings {
         int o = ringStart[ring];
         double twice = 0;
         for (int i = o + 1; i + 1 < ringEnd(ring); i++) {
-            twice += (x[i] - x[o]) * 1e-9 * ((y[i + 1] - y[o]) * 1e-9)
-                    - (y[i] - y[o]) * 1e-9 * ((x[i + 1] - x[o]) * 1e-9);
+            twice += (double) (x[i] - x[o]) * (y[i + 1] - y[o]) - (double) (y[i] - y[o]) * (x[i + 1] - x[o]);
         }
-        return twice / 2;
+        return twice / 2 / SQUARE_NANOMETRES;
     }
 
     /** The sign of the turn from a by b to c: 1 left, -1 right, 0 straight on or straight back. */

@@ -16,6 +16,7 @@ import org.roofmaths.working.Formula;
 import org.roofmaths.working.HasWorking;
 import org.roofmaths.working.Recorder;
 import org.roofmaths.working.Term;
+import org.roofmaths.working.Worked;
 import org.roofmaths.working.Working;
 
 /**
@@ -155,6 +156,21 @@ public final class RoofEdge implements HasWorking, Serializable {
     /** Returns the length of the line itself: plan length / cos(slope angle). */
     public Length trueLength() {
         return numbers.trueLength;
+    }
+
+    /** Returns the length as a plan from above shows it, with its origin. */
+    public Figure<Length> planLengthFigure() {
+        return planLength;
+    }
+
+    /** Returns the length of the line itself, with its working. */
+    public Figure<Length> trueLengthFigure() {
+        return Worked.by(TRUE_LENGTH, r -> compute(r).trueLength());
+    }
+
+    /** Returns the angle from the level, with its working. */
+    public Figure<Angle> slopeAngleFigure() {
+        return Worked.by(SLOPE_ANGLE, r -> compute(r).slopeAngle());
     }
 
     /** Returns the angle from the level; 0° for a level edge, the pitch of the face for a verge square to the eaves. */

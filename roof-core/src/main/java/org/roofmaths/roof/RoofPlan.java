@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.roofmaths.problem.Attempt;
 import org.roofmaths.problem.Problem;
@@ -325,6 +326,9 @@ public final class RoofPlan implements Serializable {
             Problems found = Problems.none();
             ring.forEach(corner -> Sizes.requireInReach(found, SIZE, corner.words(), corner.at));
             if (!found.hasErrors()) {
+                requireExtent(ring, found);
+            }
+            if (!found.hasErrors()) {
                 Rings geometry = geometry(List.of(ring));
                 geometry.repeatedCorners()
                         .forEach(i -> found.add(Problem.error(
@@ -339,6 +343,22 @@ public final class RoofPlan implements Serializable {
                 }
             }
             problems.addAll(found.list());
+        }
+
+        private static void requireExtent(List<Corner> ring, Problems problems) {
+            for (Function<PlanPoint, Length> axis : List.<Function<PlanPoint, Length>>of(PlanPoint::x, PlanPoint::y)) {
+                List<Length> places = ring.stream()
+                        .map(corner -> axis.apply(corner.at))
+                        .sorted()
+                        .toList();
+                Length extent = places.get(places.size() - 1).minus(places.get(0));
+                problems.require(
+                        !extent.isLongerThan(Sizes.LONGEST),
+                        SIZE,
+                        "outline",
+                        extent,
+                        "be at most " + Sizes.LONGEST + " from end to end");
+            }
         }
 
         private void checkCrossings(Problems problems) {

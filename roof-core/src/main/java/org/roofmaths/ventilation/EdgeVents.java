@@ -8,6 +8,7 @@ import org.roofmaths.problem.Mend;
 import org.roofmaths.problem.Problem;
 import org.roofmaths.problem.ProblemCode;
 import org.roofmaths.problem.Problems;
+import org.roofmaths.roof.RoofEdge;
 import org.roofmaths.units.Area;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Ratio;
@@ -110,6 +111,17 @@ public final class EdgeVents implements HasWorking, Serializable {
      */
     public static EdgeVents along(String name, Length length, VentDemand demand) {
         return along(name, Given.of(length), demand);
+    }
+
+    /**
+     * Returns the ventilation along an edge of a roof, over its true length.
+     *
+     * @param edge the edge
+     * @param demand what is asked of it
+     * @return the ventilation of the edge
+     */
+    public static EdgeVents along(RoofEdge edge, VentDemand demand) {
+        return along(edge.name(), edge.trueLengthFigure(), demand);
     }
 
     /** How many steps of an area cover another; up to 0.1 mm² over a whole count does not ask for one more. */

@@ -39,6 +39,9 @@ final class Recording implements Recorder {
         Worked<T> step = Worked.step(placed(term), value, formula, inputs, notes);
         notes.clear();
         figures.put(term, step);
+        for (Recording above = parent; above != null; above = above.parent) {
+            above.figures.put(step.term(), step); // so that a sum over the places can name it
+        }
         steps.add(step);
         return value;
     }

@@ -244,7 +244,10 @@ public final class AreaPerLength implements Quantity, Comparable<AreaPerLength> 
      * @since 0.1
      */
     public boolean isWithin(Tolerance<AreaPerLength> tolerance, AreaPerLength other) {
-        return Decimals.isWithin(squareMillimetresPerMetre, other.squareMillimetresPerMetre, tolerance.amount().squareMillimetresPerMetre);
+        return Decimals.isWithin(
+                squareMillimetresPerMetre,
+                other.squareMillimetresPerMetre,
+                tolerance.amount().squareMillimetresPerMetre);
     }
 
     /**

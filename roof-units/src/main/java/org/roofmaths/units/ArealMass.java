@@ -243,7 +243,8 @@ public final class ArealMass implements Quantity, Comparable<ArealMass> {
      * @since 0.1
      */
     public boolean isWithin(Tolerance<ArealMass> tolerance, ArealMass other) {
-        return Decimals.isWithin(kilogramsPerSquareMetre, other.kilogramsPerSquareMetre, tolerance.amount().kilogramsPerSquareMetre);
+        return Decimals.isWithin(
+                kilogramsPerSquareMetre, other.kilogramsPerSquareMetre, tolerance.amount().kilogramsPerSquareMetre);
     }
 
     /**

@@ -8,9 +8,12 @@ import java.math.RoundingMode;
 final class Decimals {
     static final BigDecimal MICRO = new BigDecimal("0.000001");
 
-    private static final MathContext FIFTEEN = new MathContext(15, RoundingMode.HALF_EVEN);
-    private static final MathContext SIXTEEN = new MathContext(16, RoundingMode.HALF_EVEN);
-    private static final MathContext SEVENTEEN = new MathContext(17, RoundingMode.HALF_EVEN);
+    /** No two decimals of up to so many digits share a normal double, so one that reads back is the shortest. */
+    private static final int SAFE_DIGITS = 15;
+
+    /** So many digits always read back. */
+    private static final int MOST_DIGITS = 17;
+
     private static final double LEAST_PLAIN = 1e-9;
     private static final double MOST_PLAIN = 1e15;
 
@@ -22,13 +25,19 @@ final class Decimals {
      */
     static BigDecimal exact(double value) {
         BigDecimal whole = new BigDecimal(value);
-        // No two decimals of up to fifteen digits share a double, so one that reads back is the shortest.
-        BigDecimal fifteen = whole.round(FIFTEEN).stripTrailingZeros();
-        if (fifteen.doubleValue() == value) {
-            return fifteen;
+        int fewest = Math.abs(value) < Double.MIN_NORMAL ? 1 : SAFE_DIGITS;
+        for (int digits = fewest; digits < MOST_DIGITS; digits++) {
+            BigDecimal nearest = whole.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+            if (nearest.doubleValue() == value) {
+                return nearest.stripTrailingZeros();
+            }
+            // Above a power of two the doubles lie wider apart than below it.
+            BigDecimal outer = whole.round(new MathContext(digits, RoundingMode.UP));
+            if (outer.doubleValue() == value) {
+                return outer;
+            }
         }
-        BigDecimal sixteen = whole.round(SIXTEEN);
-        return sixteen.doubleValue() == value ? sixteen : whole.round(SEVENTEEN);
+        return whole.round(new MathContext(MOST_DIGITS, RoundingMode.HALF_EVEN));
     }
 
     /** Returns the text of {@link #exact}: plain from 1e-9 up to 1e15, with an exponent beyond. */

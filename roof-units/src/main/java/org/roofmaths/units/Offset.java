@@ -122,26 +122,30 @@ public record Offset(Length length, Direction direction) implements Serializable
      * @since 0.1
      */
     public Length to(Direction wanted, Pitch pitch) {
+        Objects.requireNonNull(wanted, "wanted");
         Objects.requireNonNull(pitch, "pitch");
         if (wanted == direction) {
             return length;
         }
         return switch (direction) {
-            case LEVEL -> switch (wanted) {
-                case PLUMB -> pitch.riseOver(length);
-                case ON_SLOPE -> pitch.slopeOver(length);
-                default -> throw refused(wanted);
-            };
-            case PLUMB -> switch (wanted) {
-                case LEVEL -> pitch.runOver(length);
-                case ON_SLOPE -> length.dividedBy(pitch.sin());
-                default -> length.times(pitch.cos());
-            };
-            case ON_SLOPE -> switch (wanted) {
-                case LEVEL -> pitch.runAlong(length);
-                case PLUMB -> pitch.riseAlong(length);
-                default -> throw refused(wanted);
-            };
+            case LEVEL ->
+                switch (wanted) {
+                    case PLUMB -> pitch.riseOver(length);
+                    case ON_SLOPE -> pitch.slopeOver(length);
+                    default -> throw refused(wanted);
+                };
+            case PLUMB ->
+                switch (wanted) {
+                    case LEVEL -> pitch.runOver(length);
+                    case ON_SLOPE -> length.dividedBy(pitch.sin());
+                    default -> length.times(pitch.cos());
+                };
+            case ON_SLOPE ->
+                switch (wanted) {
+                    case LEVEL -> pitch.runAlong(length);
+                    case PLUMB -> pitch.riseAlong(length);
+                    default -> throw refused(wanted);
+                };
             case SQUARE_TO_SLOPE -> {
                 if (wanted != Direction.PLUMB) {
                     throw refused(wanted);

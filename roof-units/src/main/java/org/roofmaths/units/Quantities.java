@@ -3,11 +3,10 @@ package org.roofmaths.units;
 /**
  * Short names for the factories of the quantities, to be imported statically: {@code metres(4.6)}, {@code pitch("32°")}.
  * <p>
- * Each is the factory it names and nothing more. In JShell:
+ * Each is the factory it names and nothing more. In JShell, after
+ * {@code import static org.roofmaths.units.Quantities.*}:
  * <pre>{@code
- * jshell> import static org.roofmaths.units.Quantities.*
- * jshell> metres(4.6).times(metres(2.7))
- * $1 ==> 12.42 m²
+ * metres(4.6).times(metres(2.7))   // 12.42 m²
  * }</pre>
  *
  * @since 0.1

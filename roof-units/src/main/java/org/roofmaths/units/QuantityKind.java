@@ -55,11 +55,7 @@ public enum QuantityKind {
     PRESSURE("pressure", "Pa", Pressure::parse, q -> ((Pressure) q).toPascals(), Pressure::ofPascals),
     /** {@link FlowRate}, printed in litres per second. */
     FLOW_RATE(
-            "flow rate",
-            "l/s",
-            FlowRate::parse,
-            q -> ((FlowRate) q).toLitresPerSecond(),
-            FlowRate::ofLitresPerSecond),
+            "flow rate", "l/s", FlowRate::parse, q -> ((FlowRate) q).toLitresPerSecond(), FlowRate::ofLitresPerSecond),
     /** {@link RainfallIntensity}, printed in millimetres per hour. */
     RAINFALL_INTENSITY(
             "rainfall intensity",

@@ -223,8 +223,7 @@ public final class Range<T extends Comparable<T>> implements Serializable {
         return between(lower, isLowerIncluded, upper, isUpperIncluded);
     }
 
-    private static <T> @Nullable T end(
-            String text, int from, int to, boolean isIncluded, Function<String, T> parser) {
+    private static <T> @Nullable T end(String text, int from, int to, boolean isIncluded, Function<String, T> parser) {
         if (!text.substring(from, to).isBlank()) {
             return Parts.read(text, from, to, parser);
         }

@@ -17,9 +17,8 @@ import org.jspecify.annotations.Nullable;
 public final class Ratio implements Quantity, Comparable<Ratio> {
     private static final String WHAT = "ratio";
     private static final double PER_CENT = 100;
-    private static final Symbols SYMBOLS = new Symbols("number")
-            .with("%", n -> n / PER_CENT)
-            .orBare();
+    private static final Symbols SYMBOLS =
+            new Symbols("number").with("%", n -> n / PER_CENT).orBare();
 
     /**
      * The ratio 0.

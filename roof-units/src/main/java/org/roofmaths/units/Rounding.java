@@ -59,8 +59,8 @@ public final class Rounding<T extends Quantity> implements Serializable {
         QuantityKind kind = step.kind();
         boolean isOneSided = way == Way.UP || way == Way.DOWN;
         if (isOneSided && kind.stored(step).compareTo(kind.resolution()) <= 0) {
-            throw new IllegalArgumentException("step must be greater than "
-                    + kind.ofStored(kind.resolution()) + " to round up or down, but was " + step);
+            throw new IllegalArgumentException("step must be greater than " + kind.ofStored(kind.resolution())
+                    + " to round up or down, but was " + step);
         }
         return new Rounding<>(way, step, step.toString());
     }
@@ -138,6 +138,16 @@ public final class Rounding<T extends Quantity> implements Serializable {
             return new Rounding<>(Way.NEAREST, Length.ofInches(1, 0, 1), "1 in");
         }
         return new Rounding<>(Way.NEAREST, Length.ofInches(0, 1, denominator), "1/" + denominator + " in");
+    }
+
+    /**
+     * Returns the step, of which every rounded quantity is a whole multiple.
+     *
+     * @return the step, above zero
+     * @since 0.1
+     */
+    public T step() {
+        return step;
     }
 
     /**
@@ -221,7 +231,8 @@ public final class Rounding<T extends Quantity> implements Serializable {
         int side = excess.compareTo(shortfall);
         return switch (way) {
             case NEAREST -> side > 0 || side == 0 && value.signum() > 0;
-            case NEAREST_TIES_TO_EVEN -> side > 0 || side == 0 && below.toBigInteger().testBit(0);
+            case NEAREST_TIES_TO_EVEN ->
+                side > 0 || side == 0 && below.toBigInteger().testBit(0);
             case UP -> excess.compareTo(resolution) > 0;
             case DOWN -> shortfall.compareTo(resolution) <= 0;
         };

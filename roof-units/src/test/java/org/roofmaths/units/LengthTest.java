@@ -171,8 +171,15 @@ class LengthTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0 mm, 0", "0.0001 mm, 0", "0.000101 mm, 1", "300 mm, 1", "300.0001 mm, 1", "300.000101 mm, 2", "3000 mm, 10",
-        "3000.0001 mm, 10", "3000.000101 mm, 11"
+        "0 mm, 0",
+        "0.0001 mm, 0",
+        "0.000101 mm, 1",
+        "300 mm, 1",
+        "300.0001 mm, 1",
+        "300.000101 mm, 2",
+        "3000 mm, 10",
+        "3000.0001 mm, 10",
+        "3000.000101 mm, 11"
     })
     void counts_the_gauges_that_cover_a_distance(String distance, long count) {
         assertThat(Length.ofMillimetres(300).timesToCover(Length.parse(distance)))
@@ -259,8 +266,13 @@ class LengthTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, 0 mm", "1, 0.000001 mm", "-1, -0.000001 mm", "1000000, 1 mm", "344487500, 344.4875 mm",
-        "3000000000, 3000 mm", "9223372036854775807, 9223372036854.775807 mm"
+        "0, 0 mm",
+        "1, 0.000001 mm",
+        "-1, -0.000001 mm",
+        "1000000, 1 mm",
+        "344487500, 344.4875 mm",
+        "3000000000, 3000 mm",
+        "9223372036854775807, 9223372036854.775807 mm"
     })
     void prints_millimetres_with_the_decimals_it_has(long nanometres, String text) {
         assertThat(Length.ofNanometres(nanometres)).hasToString(text);
@@ -270,21 +282,43 @@ class LengthTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "9 ft 4 1/2 in", "9' 4 1/2\"", "9'4 1/2\"", "9′ 4 1/2″", "9’ 4 1/2”", "9 ft 4.5 in", "112.5 in", "112 1/2 in",
-                "112 16/32 in", "9.375 ft", "3.125 yd", "2857.5 mm", "285.75 cm", "2.8575 m", "2.8575E0 m", "28575E-4 m",
-                " 2857.5 mm ", "2857.5mm", "2857.5\u00a0mm", "2857.5\u202fmm", "9 ft 4 1/2\"", "2857.500000000000000000000 mm",
+                "9 ft 4 1/2 in",
+                "9' 4 1/2\"",
+                "9'4 1/2\"",
+                "9′ 4 1/2″",
+                "9’ 4 1/2”",
+                "9 ft 4.5 in",
+                "112.5 in",
+                "112 1/2 in",
+                "112 16/32 in",
+                "9.375 ft",
+                "3.125 yd",
+                "2857.5 mm",
+                "285.75 cm",
+                "2.8575 m",
+                "2.8575E0 m",
+                "28575E-4 m",
+                " 2857.5 mm ",
+                "2857.5mm",
+                "2857.5\u00a0mm",
+                "2857.5\u202fmm",
+                "9 ft 4 1/2\"",
+                "2857.500000000000000000000 mm",
                 "9  ft  4  1/2  in"
             })
     void reads_one_length_in_many_forms(String text) {
         assertThat(Length.parse(text)).isEqualTo(Length.ofFeetAndInches(9, 4, 1, 2));
-        assertThat(Length.parse("-" + text.strip())).isEqualTo(Length.ofFeetAndInches(9, 4, 1, 2).negated());
-        assertThat(Length.parse("−" + text.strip())).isEqualTo(Length.ofFeetAndInches(9, 4, 1, 2).negated());
+        assertThat(Length.parse("-" + text.strip()))
+                .isEqualTo(Length.ofFeetAndInches(9, 4, 1, 2).negated());
+        assertThat(Length.parse("−" + text.strip()))
+                .isEqualTo(Length.ofFeetAndInches(9, 4, 1, 2).negated());
     }
 
     @ParameterizedTest
     @CsvSource({
         "0.0000004 mm, 0", "0.0000005 mm, 0", "0.0000006 mm, 1", "0.0000015 mm, 2", "0.0000025 mm, 2",
-        "0.00000250000000000000000001 mm, 3", "1E-999 m, 0", "9/16 in, 14287500", "0 1/2 in, 12700000", "6' 0 1/2\", 1841500000"
+        "0.00000250000000000000000001 mm, 3", "1E-999 m, 0", "9/16 in, 14287500", "0 1/2 in, 12700000",
+                "6' 0 1/2\", 1841500000"
     })
     void reads_to_the_nearest_nanometre(String text, long nanometres) {
         assertThat(Length.parse(text).toNanometres()).isEqualTo(nanometres);
@@ -332,8 +366,7 @@ class LengthTest {
                 "363124883340 48/64 in | 13 | length must be between -9223372036854.775807 mm and 9223372036854.775807 mm | was beyond it",
                 "9 1234567890123456789/64 in | 2 | numerator must have at most 18 digits | had 19",
             })
-    void says_where_reading_stopped_and_what_had_to_stand_there(
-            String text, int index, String expected, String found) {
+    void says_where_reading_stopped_and_what_had_to_stand_there(String text, int index, String expected, String found) {
         assertThatThrownBy(() -> Length.parse(text))
                 .isInstanceOfSatisfying(QuantityParseException.class, e -> {
                     assertThat(e.text()).isEqualTo(text);

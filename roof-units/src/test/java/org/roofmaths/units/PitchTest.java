@@ -55,14 +55,9 @@ class PitchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"35°", "35 deg", "35deg", " 35 ° ", "35° 0'", "35° 0' 0\"", "34° 59' 60\"", "3.5E1 deg"})
+    @ValueSource(strings = {"35°", "35 deg", "35deg", " 35 ° ", "35° 0'", "35° 0' 0\"", "3.5E1 deg"})
     void reads_degrees(String text) {
-        if (text.contains("60")) {
-            assertThatThrownBy(() -> Pitch.parse(text))
-                    .hasMessage("\"34° 59' 60\"\": seconds must be below 60, but was 60 (at index 8)");
-        } else {
-            assertThat(Pitch.parse(text)).isEqualTo(Pitch.ofDegrees(35)).hasToString("35°");
-        }
+        assertThat(Pitch.parse(text)).isEqualTo(Pitch.ofDegrees(35)).hasToString("35°");
     }
 
     @Test
@@ -93,6 +88,7 @@ class PitchTest {
                 "22° 30 | 6 | minutes must end in ' | the text ended",
                 "22° 60' | 4 | minutes must be below 60 | was 60",
                 "22° 30.5' 15\" | 4 | minutes must be a whole number when seconds follow | was 30.5",
+                "34° 59' 60\" | 8 | seconds must be below 60 | was 60",
                 "22° 30' 15' | 10 | seconds must end in \" | was \"'\"",
                 "22° 30'' | 7 | text must end here | was \"'\"",
             })
@@ -175,6 +171,7 @@ class PitchTest {
     void within_a_tolerance_includes_its_edge() {
         Tolerance<Angle> tenth = Tolerance.ofDegrees(0.1);
         assertThat(Pitch.ofDegrees(35.1).isWithin(tenth, Pitch.ofDegrees(35))).isTrue();
-        assertThat(Pitch.ofDegrees(35.100_01).isWithin(tenth, Pitch.ofDegrees(35))).isFalse();
+        assertThat(Pitch.ofDegrees(35.100_01).isWithin(tenth, Pitch.ofDegrees(35)))
+                .isFalse();
     }
 }

@@ -1,0 +1,113 @@
+package org.roofmaths.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What moved from one edition to another, row by row, over the subjects that both hold rows on.
+ *
+ * <p>A subject that only one of them holds is listed apart: editions are held as far as they were read, so that a missing table does
+ * not mean that the document dropped it. Immutable and thread-safe.
+ *
+ * @since 0.1
+ */
+public final class EditionDifference {
+
+    /**
+     * One row that was added, dropped or changed.
+     *
+     * @param rowId the identifier of the row
+     * @param before the row of the older edition; empty if it is new
+     * @param after the row of the newer edition; empty if it was dropped
+     * @since 0.1
+     */
+    public record RowChange(String rowId, Optional<Row<?>> before, Optional<Row<?>> after) {
+
+        /** Returns the change in one line. */
+        @Override
+        public String toString() {
+            return rowId + ": " + before.map(RowChange::text).orElse("no row held") + " became "
+                    + after.map(RowChange::text).orElse("no row held");
+        }
+
+        private static String text(Row<?> row) {
+            String when = row.conditions().isEmpty() ? "" : " for " + String.join(", ", row.conditions().values());
+            return row.asPrinted() + when;
+        }
+    }
+
+    private final Edition older;
+    private final Edition newer;
+    private final List<RowChange> changes;
+
+    private EditionDifference(Edition older, Edition newer, List<RowChange> changes) {
+        this.older = older;
+        this.newer = newer;
+        this.changes = List.copyOf(changes);
+    }
+
+    static EditionDifference between(Edition older, Edition newer) {
+        List<RowChange> changes = new ArrayList<>();
+        for (Subject<?> subject : older.subjects()) {
+            if (newer.subjects().contains(subject)) {
+                compare(older.rows(subject), newer.rows(subject), changes);
+            }
+        }
+        return new EditionDifference(older, newer, changes);
+    }
+
+    private static void compare(List<? extends Row<?>> before, List<? extends Row<?>> after, List<RowChange> changes) {
+        for (Row<?> row : before) {
+            Optional<Row<?>> same = after.stream()
+                    .filter(other -> other.id().equals(row.id()))
+                    .<Row<?>>map(other -> other)
+                    .findFirst();
+            if (same.filter(row::saysTheSameAs).isEmpty()) {
+                changes.add(new RowChange(row.id(), Optional.of(row), same));
+            }
+        }
+        after.stream()
+                .filter(row -> before.stream().noneMatch(other -> other.id().equals(row.id())))
+                .forEach(row -> changes.add(new RowChange(row.id(), Optional.empty(), Optional.of(row))));
+    }
+
+    /** Returns the older edition. */
+    public Edition older() {
+        return older;
+    }
+
+    /** Returns the newer edition. */
+    public Edition newer() {
+        return newer;
+    }
+
+    /** Returns the rows that were added, dropped or changed, in the order of the tables; empty if none was. */
+    public List<RowChange> changes() {
+        return changes;
+    }
+
+    /** Returns the subjects on which only the older edition holds rows. */
+    public List<Subject<?>> onlyInOlder() {
+        return without(older, newer);
+    }
+
+    /** Returns the subjects on which only the newer edition holds rows. */
+    public List<Subject<?>> onlyInNewer() {
+        return without(newer, older);
+    }
+
+    private static List<Subject<?>> without(Edition edition, Edition other) {
+        return edition.subjects().stream()
+                .filter(subject -> !other.subjects().contains(subject))
+                .toList();
+    }
+
+    /** Returns every change, one a line. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder(older.reference() + " to " + newer.reference());
+        changes.forEach(change -> text.append("\n  ").append(change));
+        return text.toString();
+    }
+}
