@@ -11,6 +11,9 @@
  *       that came short.
  *   <li>{@link org.roofmaths.order.UnitsAlong}: units along a line, such as a ridge.
  *   <li>{@link org.roofmaths.order.CountCheck}: a counted number held against area over cover, with the difference explained.
+ *   <li>{@link org.roofmaths.order.StockCutting}: which pieces are sawn from which stock length, with a bound on what any plan needs.
+ *   <li>{@link org.roofmaths.order.Fixings}, {@link org.roofmaths.order.Nails} and {@link org.roofmaths.order.LoadingOut}: fixings
+ *       counted by zone, nails, and how the units are lifted and stacked.
  * </ol>
  *
  * <p>Allowances are added once and the sum is rounded up once. The library adds no allowance by itself;
