@@ -83,7 +83,7 @@ public record Ends<T>(T left, T right) implements Serializable {
 
     /** Returns the pair as it is named when the same face is seen from its other side: left and right change places. */
     public Ends<T> mirrored() {
-        return new Ends<>(right, left);
+        return new Ends<>(/* left= */ right, /* right= */ left);
     }
 
     /** Tells whether both ends are exactly equal. */
