@@ -1,8 +1,10 @@
 import org.roofmaths.covering.*;
 import org.roofmaths.flashing.*;
 import org.roofmaths.framing.*;
+import org.roofmaths.order.*;
 import org.roofmaths.problem.*;
 import org.roofmaths.roof.*;
+import org.roofmaths.rules.*;
 import org.roofmaths.settingout.*;
 import org.roofmaths.units.*;
 import org.roofmaths.ventilation.*;

@@ -302,7 +302,8 @@ class LayersTest {
     @Test
     void no_public_method_takes_a_boolean() {
         checkNoPublicMethod(
-                "takes a boolean", method -> takes(method, boolean.class) && !method.getName().equals("require"));
+                "takes a boolean",
+                method -> takes(method, boolean.class) && !method.getName().equals("require"));
     }
 
     /** Callers in Kotlin or Scala would have to quote these names. */

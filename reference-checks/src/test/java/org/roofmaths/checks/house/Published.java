@@ -12,6 +12,8 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -34,6 +36,16 @@ final class Published {
 
     private static final ModuleFinder MODULES = ModuleFinder.of(PLACES.toArray(Path[]::new));
 
+    private static final Map<String, String> MODULE_OF_PACKAGE = modules().stream()
+            .flatMap(module -> module.packages().stream().map(name -> Map.entry(name, module.name())))
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one));
+
+    private static final Set<String> EXPORTED = modules().stream()
+            .flatMap(module -> module.exports().stream())
+            .filter(exports -> !exports.isQualified())
+            .map(ModuleDescriptor.Exports::source)
+            .collect(Collectors.toCollection(TreeSet::new));
+
     private Published() {}
 
     private static Location location(Path place) {
@@ -52,23 +64,16 @@ final class Published {
 
     /** The packages anybody may use, in order of their names. */
     static Set<String> exportedPackages() {
-        return modules().stream()
-                .flatMap(module -> module.exports().stream())
-                .filter(exports -> !exports.isQualified())
-                .map(ModuleDescriptor.Exports::source)
-                .collect(Collectors.toCollection(TreeSet::new));
+        return EXPORTED;
     }
 
     static boolean isExported(JavaClass type) {
-        return exportedPackages().contains(type.getPackageName());
+        return EXPORTED.contains(type.getPackageName());
     }
 
     /** The name of the module that holds a class of ours. */
     static String moduleOf(JavaClass type) {
-        return modules().stream()
-                .filter(module -> module.packages().contains(type.getPackageName()))
-                .map(ModuleDescriptor::name)
-                .findFirst()
+        return Optional.ofNullable(MODULE_OF_PACKAGE.get(type.getPackageName()))
                 .orElseThrow(() -> new AssertionError(type.getName() + " is in no published module"));
     }
 }
