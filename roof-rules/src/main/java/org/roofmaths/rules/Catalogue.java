@@ -42,12 +42,12 @@ final class Catalogue {
 
     private static Edition open(String jurisdiction, String document, String id, String reference) {
         SourceInfo info = new SourceInfo(jurisdiction, document, id, properties(reference));
-        Map<Subject<?>, List<? extends Row<?>>> read = new ConcurrentHashMap<>();
+        Map<Subject<?>, List<? extends RuleRow<?>>> read = new ConcurrentHashMap<>();
         return new Edition(info, INDEX.get(jurisdiction).get(document).get(id), new Edition.Tables() {
             @Override
             @SuppressWarnings("unchecked") // the table of a subject holds rows of its type
-            public <V> List<Row<V>> rows(Subject<V> subject) {
-                return (List<Row<V>>) (List<?>) read.computeIfAbsent(subject, about -> table(info, about));
+            public <V> List<RuleRow<V>> rows(Subject<V> subject) {
+                return (List<RuleRow<V>>) (List<?>) read.computeIfAbsent(subject, about -> table(info, about));
             }
         });
     }
@@ -62,7 +62,7 @@ final class Catalogue {
         return properties;
     }
 
-    private static List<Row<?>> table(SourceInfo info, Subject<?> subject) {
+    private static List<RuleRow<?>> table(SourceInfo info, Subject<?> subject) {
         String file = info.reference() + "/" + subject.id() + TABLE;
         try (Reader text = open(file)) {
             RowReader.Result result = RowReader.readOurs(file, info, subject, CsvTable.read(text, GREATEST_TABLE));

@@ -86,7 +86,7 @@ public final class Check<V> implements Serializable {
     }
 
     /** Returns the row that decides; empty if none holds. */
-    public Optional<Row<V>> row() {
+    public Optional<RuleRow<V>> row() {
         return ruling.row();
     }
 
@@ -124,7 +124,7 @@ public final class Check<V> implements Serializable {
 
     /** Returns what a person has to confirm before the row may be relied on; empty if nothing. */
     public List<String> conditions() {
-        return row().map(Row::toConfirm).orElse(List.of());
+        return row().map(RuleRow::toConfirm).orElse(List.of());
     }
 
     /** Returns the facts that were not told and on which the outcome hangs; empty if none. */
@@ -161,12 +161,12 @@ public final class Check<V> implements Serializable {
 
     /** Returns the weakest ground that the check stands on: the row's, or that of what was got; empty if neither is sourced. */
     public Optional<Provenance> weakestProvenance() {
-        return Stream.concat(row().map(Row::provenance).stream(), got().flatMap(Figure::weakestProvenance).stream())
+        return Stream.concat(row().map(RuleRow::provenance).stream(), got().flatMap(Figure::weakestProvenance).stream())
                 .reduce((a, b) -> b.isWeakerThan(a) ? b : a);
     }
 
     private String rowId() {
-        return row().map(Row::id).orElse("");
+        return row().map(RuleRow::id).orElse("");
     }
 
     /**

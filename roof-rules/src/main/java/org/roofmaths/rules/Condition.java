@@ -83,6 +83,16 @@ final class Condition<T> implements Serializable {
         return text;
     }
 
+    /** Tells whether a word is one of those asked for by name. */
+    boolean names(Object word) {
+        return words.contains(word);
+    }
+
+    /** Returns the range of sizes; empty if the condition is one of words or holds for any. */
+    Optional<Range<?>> range() {
+        return Optional.ofNullable(range);
+    }
+
     boolean isAny() {
         return text.equals(ANY);
     }
@@ -160,7 +170,7 @@ final class Condition<T> implements Serializable {
     @Override
     public String toString() {
         return range == null && !isAny()
-                ? words.stream().map(Object::toString).collect(Collectors.joining(" or "))
+                ? words.stream().map(fact::text).collect(Collectors.joining(" or "))
                 : text;
     }
 }

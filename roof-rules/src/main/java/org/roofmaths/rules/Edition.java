@@ -33,16 +33,16 @@ public final class Edition implements RuleSet {
     /** Where the rows of an edition come from. */
     interface Tables {
         /** Returns the rows about a subject; empty if there are none. */
-        <V> List<Row<V>> rows(Subject<V> subject);
+        <V> List<RuleRow<V>> rows(Subject<V> subject);
     }
 
     /** Rows that are at hand already. */
-    static Tables tables(Map<Subject<?>, List<Row<?>>> rows) {
+    static Tables tables(Map<Subject<?>, List<RuleRow<?>>> rows) {
         return new Tables() {
             @Override
             @SuppressWarnings("unchecked") // a row sits under its own subject
-            public <V> List<Row<V>> rows(Subject<V> subject) {
-                return (List<Row<V>>) (List<?>) rows.getOrDefault(subject, List.of());
+            public <V> List<RuleRow<V>> rows(Subject<V> subject) {
+                return (List<RuleRow<V>>) (List<?>) rows.getOrDefault(subject, List.of());
             }
         };
     }
@@ -132,7 +132,7 @@ public final class Edition implements RuleSet {
     }
 
     @Override
-    public <V> List<Row<V>> rows(Subject<V> subject) {
+    public <V> List<RuleRow<V>> rows(Subject<V> subject) {
         return subjects.contains(subject) ? tables.rows(subject) : List.of();
     }
 
@@ -156,10 +156,10 @@ public final class Edition implements RuleSet {
         return Frozen.of(this);
     }
 
-    private record Frozen(SourceInfo info, List<Row<?>> rows) implements Serializable {
+    private record Frozen(SourceInfo info, List<RuleRow<?>> rows) implements Serializable {
         static Frozen of(Edition edition) {
-            List<Row<?>> rows = edition.subjects.stream()
-                    .<Row<?>>flatMap(subject -> edition.rows(subject).stream())
+            List<RuleRow<?>> rows = edition.subjects.stream()
+                    .<RuleRow<?>>flatMap(subject -> edition.rows(subject).stream())
                     .toList();
             return new Frozen(edition.info, new java.util.ArrayList<>(rows));
         }
@@ -170,8 +170,8 @@ public final class Edition implements RuleSet {
     }
 
     /** Makes an edition of rows that are at hand. */
-    static Edition ofRows(SourceInfo info, List<Row<?>> rows) {
-        Map<Subject<?>, List<Row<?>>> bySubject = new java.util.LinkedHashMap<>();
+    static Edition ofRows(SourceInfo info, List<RuleRow<?>> rows) {
+        Map<Subject<?>, List<RuleRow<?>>> bySubject = new java.util.LinkedHashMap<>();
         rows.forEach(row ->
                 bySubject.computeIfAbsent(row.subject(), subject -> new java.util.ArrayList<>()).add(row));
         bySubject.replaceAll((subject, list) -> List.copyOf(list));

@@ -22,7 +22,7 @@ public final class EditionDifference {
      * @param after the row of the newer edition; empty if it was dropped
      * @since 0.1
      */
-    public record RowChange(String rowId, Optional<Row<?>> before, Optional<Row<?>> after) {
+    public record RowChange(String rowId, Optional<RuleRow<?>> before, Optional<RuleRow<?>> after) {
 
         /** Returns the change in one line. */
         @Override
@@ -31,7 +31,7 @@ public final class EditionDifference {
                     + after.map(RowChange::text).orElse("no row held");
         }
 
-        private static String text(Row<?> row) {
+        private static String text(RuleRow<?> row) {
             String when = row.conditions().isEmpty() ? "" : " for " + String.join(", ", row.conditions().values());
             return row.asPrinted() + when;
         }
@@ -57,11 +57,11 @@ public final class EditionDifference {
         return new EditionDifference(older, newer, changes);
     }
 
-    private static void compare(List<? extends Row<?>> before, List<? extends Row<?>> after, List<RowChange> changes) {
-        for (Row<?> row : before) {
-            Optional<Row<?>> same = after.stream()
+    private static void compare(List<? extends RuleRow<?>> before, List<? extends RuleRow<?>> after, List<RowChange> changes) {
+        for (RuleRow<?> row : before) {
+            Optional<RuleRow<?>> same = after.stream()
                     .filter(other -> other.id().equals(row.id()))
-                    .<Row<?>>map(other -> other)
+                    .<RuleRow<?>>map(other -> other)
                     .findFirst();
             if (same.filter(row::saysTheSameAs).isEmpty()) {
                 changes.add(new RowChange(row.id(), Optional.of(row), same));

@@ -33,7 +33,7 @@ public final class EditionsInOrder implements RuleSet {
     }
 
     @Override
-    public <V> List<Row<V>> rows(Subject<V> subject) {
+    public <V> List<RuleRow<V>> rows(Subject<V> subject) {
         return editions.stream().flatMap(edition -> edition.rows(subject).stream()).toList();
     }
 

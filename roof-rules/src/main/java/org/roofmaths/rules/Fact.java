@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.roofmaths.units.Area;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
@@ -159,11 +158,9 @@ public final class Fact<T> implements Serializable {
         }
     }
 
-    /** Returns the fact for a message that says it is missing, with the words it may be if it is a choice. */
-    String wordsWithChoices() {
-        return isChoice()
-                ? words + " (" + choices.stream().map(Object::toString).collect(Collectors.joining(", ")) + ")"
-                : words;
+    /** Returns a value as the rule data writes it. */
+    String text(Object value) {
+        return value instanceof Enum<?> constant ? Words.of(constant) : value.toString();
     }
 
     private Object readResolve() throws ObjectStreamException {

@@ -3,6 +3,7 @@ package org.roofmaths.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.roofmaths.covering.UnitKind;
 import org.roofmaths.units.Area;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
@@ -19,6 +20,16 @@ public final class Facts {
 
     /** What kind of covering unit. */
     public static final Fact<UnitKind> UNIT_KIND = add(Fact.choice("unit_kind", "kind of unit", UnitKind.class));
+    /** A covering that the library does not lay, of which documents speak. */
+    public static final Fact<String> OTHER_COVERING = add(Fact.word(
+            "other_covering",
+            "other covering",
+            "asphalt-shingle",
+            "wood-shingle",
+            "wood-shake",
+            "metal-shingle",
+            "metal-tile",
+            "metal-sheet"));
     /** Whether the unit has the sizes its product standard asks. */
     public static final Fact<UnitGeometry> UNIT_GEOMETRY =
             add(Fact.choice("unit_geometry", "geometry of the unit", UnitGeometry.class));
@@ -150,7 +161,7 @@ public final class Facts {
             add(Fact.word("item", "item", "tiles", "slates", "reclaimed", "battens", "underlay"));
 
     /** Facts that say which thing a row is about, not when it holds. */
-    static final List<Fact<?>> NAMES_THE_THING = List.of(UNIT_KIND, DETAIL, METAL);
+    static final List<Fact<?>> NAMES_THE_THING = List.of(UNIT_KIND, OTHER_COVERING, DETAIL, METAL);
 
     private Facts() {}
 

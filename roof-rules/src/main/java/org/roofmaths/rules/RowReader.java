@@ -46,7 +46,7 @@ final class RowReader {
     private final @Nullable Subject<?> subjectOfAll;
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, Long> lineOfId = new HashMap<>();
-    private final Map<Row<?>, Long> lineOfRow = new LinkedHashMap<>();
+    private final Map<RuleRow<?>, Long> lineOfRow = new LinkedHashMap<>();
 
     private RowReader(String name, SourceInfo info, @Nullable Subject<?> subjectOfAll) {
         this.name = name;
@@ -55,7 +55,7 @@ final class RowReader {
     }
 
     /** What a table held: its rows, or every problem. */
-    record Result(List<Row<?>> rows, List<Problem> problems) {}
+    record Result(List<RuleRow<?>> rows, List<Problem> problems) {}
 
     /** Reads a table of ours: all its rows are about one subject, and the source of all is that of the edition. */
     static Result readOurs(String name, SourceInfo info, Subject<?> subject, CsvTable table) {
@@ -160,7 +160,7 @@ final class RowReader {
         }
         if (problems.size() == problemsBefore && citation.isPresent()) {
             lineOfRow.put(
-                    new Row<>(
+                    new RuleRow<>(
                             subject,
                             info.reference(),
                             conditions,
@@ -245,11 +245,11 @@ final class RowReader {
     }
 
     private void checkOverlaps() {
-        List<Row<?>> rows = List.copyOf(lineOfRow.keySet());
+        List<RuleRow<?>> rows = List.copyOf(lineOfRow.keySet());
         for (int i = 0; i < rows.size(); i++) {
             for (int j = 0; j < i; j++) {
-                Row<?> earlier = rows.get(j);
-                Row<?> later = rows.get(i);
+                RuleRow<?> earlier = rows.get(j);
+                RuleRow<?> later = rows.get(i);
                 if (later.subject().equals(earlier.subject()) && later.overlaps(earlier)) {
                     problems.add(Problem.error(
                             OVERLAP,

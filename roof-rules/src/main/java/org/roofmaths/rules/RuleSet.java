@@ -29,7 +29,7 @@ public sealed interface RuleSet extends Serializable permits Edition, EditionsIn
      * @param subject the subject
      * @return the rows; empty if there are none
      */
-    <V> List<Row<V>> rows(Subject<V> subject);
+    <V> List<RuleRow<V>> rows(Subject<V> subject);
 
     /**
      * Returns what is said on a subject in a situation.

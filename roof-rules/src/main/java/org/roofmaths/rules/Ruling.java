@@ -48,13 +48,13 @@ public final class Ruling<V> implements Serializable {
 
     private final Kind kind;
     private final Subject<V> subject;
-    private final ArrayList<Row<V>> rows;
+    private final ArrayList<RuleRow<V>> rows;
     private final ArrayList<Fact<?>> missing;
     private final String message;
     private final boolean speaksOfIt;
 
     private Ruling(
-            Kind kind, Subject<V> subject, List<Row<V>> rows, List<Fact<?>> missing, String message, boolean speaksOfIt) {
+            Kind kind, Subject<V> subject, List<RuleRow<V>> rows, List<Fact<?>> missing, String message, boolean speaksOfIt) {
         this.kind = kind;
         this.subject = subject;
         this.rows = new ArrayList<>(rows);
@@ -65,7 +65,7 @@ public final class Ruling<V> implements Serializable {
 
     /** Answers from the rows of one edition. */
     static <V> Ruling<V> of(Edition edition, Subject<V> subject, Situation situation) {
-        List<Row<V>> rows = edition.rows(subject);
+        List<RuleRow<V>> rows = edition.rows(subject);
         if (rows.isEmpty()) {
             return new Ruling<>(
                     Kind.NOT_COVERED,
@@ -75,8 +75,8 @@ public final class Ruling<V> implements Serializable {
                     edition.reference() + " holds no row on " + subject.words(),
                     false);
         }
-        List<Row<V>> open = new ArrayList<>();
-        for (Row<V> row : rows) {
+        List<RuleRow<V>> open = new ArrayList<>();
+        for (RuleRow<V> row : rows) {
             switch (row.match(situation)) {
                 case YES -> {
                     return new Ruling<>(
@@ -97,7 +97,7 @@ public final class Ruling<V> implements Serializable {
     }
 
     private static <V> Ruling<V> missing(
-            Edition edition, Subject<V> subject, Situation situation, List<Row<V>> open) {
+            Edition edition, Subject<V> subject, Situation situation, List<RuleRow<V>> open) {
         List<Fact<?>> missing = open.stream()
                 .flatMap(row -> row.conditionList().stream())
                 .filter(condition -> condition.match(situation) == Condition.Match.UNKNOWN)
@@ -105,7 +105,7 @@ public final class Ruling<V> implements Serializable {
                 .distinct()
                 .toList();
         String facts = missing.stream()
-                .map(Fact::wordsWithChoices)
+                .map(fact -> namedBy(open, fact))
                 .collect(Collectors.joining(", the "));
         return new Ruling<>(
                 Kind.FACT_MISSING,
@@ -117,12 +117,23 @@ public final class Ruling<V> implements Serializable {
                 true);
     }
 
+    /** Returns a fact with the choices that rows name, in the order of the fact; a size has none. */
+    private static <T, V> String namedBy(List<RuleRow<V>> rows, Fact<T> fact) {
+        String choices = fact.choices().stream()
+                .filter(choice -> rows.stream()
+                        .flatMap(row -> row.conditionList().stream())
+                        .anyMatch(condition -> condition.fact().equals(fact) && condition.names(choice)))
+                .map(fact::text)
+                .collect(Collectors.joining(", "));
+        return choices.isEmpty() ? fact.words() : fact.words() + " (" + choices + ")";
+    }
+
     private static <V> Ruling<V> outside(
-            Edition edition, Subject<V> subject, Situation situation, List<Row<V>> rows) {
-        List<Row<V>> near = rows;
+            Edition edition, Subject<V> subject, Situation situation, List<RuleRow<V>> rows) {
+        List<RuleRow<V>> near = rows;
         // The choices first, one after another: the first that no row left allows is what the table lacks.
         for (Fact<?> fact : factsOf(rows, true)) {
-            List<Row<V>> left = near.stream()
+            List<RuleRow<V>> left = near.stream()
                     .filter(row -> row.conditionList().stream()
                             .filter(condition -> condition.fact().equals(fact))
                             .allMatch(condition -> condition.match(situation) != Condition.Match.NO))
@@ -139,7 +150,7 @@ public final class Ruling<V> implements Serializable {
                         subject,
                         near,
                         List.of(),
-                        subject.words() + " has no row for " + fact.words() + " " + situation.facts().get(fact)
+                        subject.words() + " has no row for " + fact.words() + " " + told(situation, fact)
                                 + "; there are rows for " + there + " (" + edition.reference() + ")",
                         !Facts.NAMES_THE_THING.contains(fact));
             }
@@ -150,7 +161,7 @@ public final class Ruling<V> implements Serializable {
     }
 
     private static <V> String outsideRanges(
-            Edition edition, Subject<V> subject, Situation situation, List<Row<V>> near) {
+            Edition edition, Subject<V> subject, Situation situation, List<RuleRow<V>> near) {
         for (Fact<?> fact : factsOf(near, false)) {
             List<Condition<?>> asked = near.stream()
                     .<Condition<?>>flatMap(row -> row.conditionList().stream())
@@ -161,7 +172,7 @@ public final class Ruling<V> implements Serializable {
                 String side = below == asked.size() ? "below" : below == 0 ? "above" : "between";
                 String ranges = asked.stream().map(Condition::toString).distinct().collect(Collectors.joining(", "));
                 return subject.words() + thing(situation) + " covers " + fact.words() + " " + ranges + "; "
-                        + situation.facts().get(fact) + " is " + side + (ranges.contains(", ") ? " them" : " it") + " ("
+                        + told(situation, fact) + " is " + side + (ranges.contains(", ") ? " them" : " it") + " ("
                         + edition.reference() + ", " + near.get(0).locus() + ")";
             }
         }
@@ -169,11 +180,15 @@ public final class Ruling<V> implements Serializable {
                 + near.get(0).locus() + ")";
     }
 
-    private static String thing(Situation situation) {
-        return situation.get(Facts.UNIT_KIND).map(kind -> " for " + kind).orElse("");
+    private static String told(Situation situation, Fact<?> fact) {
+        return fact.text(Objects.requireNonNull(situation.facts().get(fact), fact.id()));
     }
 
-    private static <V> List<Fact<?>> factsOf(List<Row<V>> rows, boolean choices) {
+    private static String thing(Situation situation) {
+        return situation.get(Facts.UNIT_KIND).isPresent() ? " for " + told(situation, Facts.UNIT_KIND) : "";
+    }
+
+    private static <V> List<Fact<?>> factsOf(List<RuleRow<V>> rows, boolean choices) {
         Map<Fact<?>, Boolean> facts = new LinkedHashMap<>();
         rows.forEach(row -> row.conditionList().forEach(condition -> {
             if (!condition.isAny() && condition.fact().isChoice() == choices) {
@@ -199,12 +214,12 @@ public final class Ruling<V> implements Serializable {
     }
 
     /** Returns the row that holds; empty unless one was found or the document is silent. */
-    public Optional<Row<V>> row() {
+    public Optional<RuleRow<V>> row() {
         return kind == Kind.FOUND || kind == Kind.SILENT ? Optional.of(rows.get(0)) : Optional.empty();
     }
 
     /** Returns the rows concerned: the one that holds, or those that come nearest; empty if there are none. */
-    public List<Row<V>> rows() {
+    public List<RuleRow<V>> rows() {
         return Collections.unmodifiableList(rows);
     }
 
@@ -230,9 +245,12 @@ public final class Ruling<V> implements Serializable {
      * @throws ProblemsException if there is none; its message says why
      */
     public Sourced<V> orThrow() {
-        return figure()
-                .orElseThrow(() -> new ProblemsException(
-                        List.of(Problem.finding(NO_FIGURE, subject.id(), kind.name(), "a row that holds", message, List.of()))));
+        return figure().orElseThrow(() -> new ProblemsException(List.of(finding())));
+    }
+
+    /** Returns why there is no figure, as a finding. */
+    Problem finding() {
+        return Problem.finding(NO_FIGURE, subject.id(), kind.name(), "a row that holds", message, List.of());
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.roofmaths.covering.UnitKind;
 import org.roofmaths.problem.Problem;
 import org.roofmaths.problem.ProblemCode;
 import org.roofmaths.problem.ProblemsException;
@@ -23,7 +24,7 @@ import org.roofmaths.units.Pitch;
  * equal if they tell the same facts.
  *
  * <pre>{@code
- * Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE).withPitch(pitch("32°")).withExposure(Exposure.SHELTERED)
+ * Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE).withPitch(pitch("32°")).withExposure(Exposure.SHELTERED)
  * }</pre>
  *
  * @since 0.1
@@ -246,7 +247,7 @@ public final class Situation implements Serializable {
         return told.isEmpty()
                 ? "nothing told"
                 : told.entrySet().stream()
-                        .map(fact -> fact.getKey().words() + " " + fact.getValue())
+                        .map(fact -> fact.getKey().words() + " " + fact.getKey().text(fact.getValue()))
                         .collect(Collectors.joining(", "));
     }
 }

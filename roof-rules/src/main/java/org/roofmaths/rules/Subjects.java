@@ -213,6 +213,14 @@ public final class Subjects {
     public static final Subject<Length> VALLEY_SIDE_WIDTH = add("valley-side-width", ValueKind.LENGTH, Limit.AT_LEAST);
     /** End lap of a valley lining. */
     public static final Subject<Length> VALLEY_LAP = add("valley-lap", ValueKind.LENGTH, Limit.AT_LEAST);
+    /** Whole width of a valley lining under a covering the library does not lay. */
+    public static final Subject<Length> OTHER_VALLEY_LINING_WIDTH =
+            add("other-valley-lining-width", ValueKind.LENGTH, Limit.AT_LEAST);
+    /** Width of such a lining to each side. */
+    public static final Subject<Length> OTHER_VALLEY_SIDE_WIDTH =
+            add("other-valley-side-width", ValueKind.LENGTH, Limit.AT_LEAST);
+    /** End lap of such a lining. */
+    public static final Subject<Length> OTHER_VALLEY_LAP = add("other-valley-lap", ValueKind.LENGTH, Limit.AT_LEAST);
     /** Lap of drip edge. */
     public static final Subject<Length> DRIP_EDGE_LAP = add("drip-edge-lap", ValueKind.LENGTH, Limit.AT_LEAST);
     /** Ice barrier inside the wall line. */
@@ -227,6 +235,12 @@ public final class Subjects {
     public static final Subject<Length> FLASHING_UPSTAND = add("flashing-upstand", ValueKind.LENGTH, Limit.AT_LEAST);
     /** Cover of a flashing over the units. */
     public static final Subject<Length> FLASHING_COVER = add("flashing-cover", ValueKind.LENGTH, Limit.AT_LEAST);
+    /** Cover of a flashing over a covering the library does not lay. */
+    public static final Subject<Length> OTHER_FLASHING_COVER =
+            add("other-flashing-cover", ValueKind.LENGTH, Limit.AT_LEAST);
+    /** Height of a flashing up the wall beside such a covering. */
+    public static final Subject<Length> OTHER_FLASHING_UPSTAND =
+            add("other-flashing-upstand", ValueKind.LENGTH, Limit.AT_LEAST);
     /** Side lap between lengths of flashing. */
     public static final Subject<Length> FLASHING_SIDE_LAP = add("flashing-side-lap", ValueKind.LENGTH, Limit.AT_LEAST);
     /** End lap of metal flashings. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.roofmaths.covering.UnitKind;
 
 /**
  * Whether a kind of covering suits a roof by the rows of an edition: least pitch, headlap, gauge and reach, each with its margin and
@@ -74,14 +75,14 @@ public final class Suitability implements Serializable {
      */
     public static List<Suitability> ofEveryKind(RuleSet rules, Situation situation) {
         Situation roof = situation.without(Facts.UNIT_KIND, Facts.HEADLAP, Facts.HEADLAP_SHARE, Facts.GAUGE);
-        List<Row<?>> rows = new ArrayList<>(rules.rows(Subjects.LEAST_PITCH));
+        List<RuleRow<?>> rows = new ArrayList<>(rules.rows(Subjects.LEAST_PITCH));
         return Arrays.stream(UnitKind.values())
                 .filter(kind -> rows.stream().anyMatch(row -> names(row, kind)))
                 .map(kind -> of(rules, roof.withUnit(kind)))
                 .toList();
     }
 
-    private static boolean names(Row<?> row, UnitKind kind) {
+    private static boolean names(RuleRow<?> row, UnitKind kind) {
         return row.conditionList().stream()
                 .filter(condition -> condition.fact().equals(Facts.UNIT_KIND) && !condition.isAny())
                 .anyMatch(condition -> condition.match(Situation.of(kind)) == Condition.Match.YES);

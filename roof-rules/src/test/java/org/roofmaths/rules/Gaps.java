@@ -14,7 +14,7 @@ final class Gaps {
     /** Rows that differ in one column of ranges alone are one ladder; its rungs must join. */
     static List<String> of(Edition edition, Subject<?> subject) {
         List<String> gaps = new ArrayList<>();
-        List<? extends Row<?>> rows = edition.rows(subject);
+        List<? extends RuleRow<?>> rows = edition.rows(subject);
         List<Fact<?>> sizes = rows.stream()
                 .flatMap(row -> row.conditionList().stream())
                 .filter(condition -> !condition.fact().isChoice() && !condition.isAny())
@@ -23,7 +23,7 @@ final class Gaps {
                 .toList();
         for (Fact<?> size : sizes) {
             Map<String, List<Condition<?>>> ladders = new LinkedHashMap<>();
-            for (Row<?> row : rows) {
+            for (RuleRow<?> row : rows) {
                 String others = row.conditions().entrySet().stream()
                         .filter(cell -> !cell.getKey().equals(size))
                         .map(cell -> cell.getKey().id() + " " + cell.getValue())

@@ -30,9 +30,9 @@ class RuleDataTest {
                 .toList();
     }
 
-    static List<Row<?>> rowsOf(Edition edition) {
+    static List<RuleRow<?>> rowsOf(Edition edition) {
         return edition.subjects().stream()
-                .<Row<?>>flatMap(subject -> edition.rows(subject).stream())
+                .<RuleRow<?>>flatMap(subject -> edition.rows(subject).stream())
                 .toList();
     }
 
@@ -58,7 +58,7 @@ class RuleDataTest {
     @Test
     void every_row_has_its_source_place_and_mark() {
         for (Edition edition : editions()) {
-            for (Row<?> row : rowsOf(edition)) {
+            for (RuleRow<?> row : rowsOf(edition)) {
                 assertThat(List.of(
                                 row.citation().title(),
                                 row.citation().edition(),
@@ -76,7 +76,7 @@ class RuleDataTest {
     void ids_are_unique_in_an_edition_and_start_with_their_subject() {
         for (Edition edition : editions()) {
             Set<String> ids = new HashSet<>();
-            for (Row<?> row : rowsOf(edition)) {
+            for (RuleRow<?> row : rowsOf(edition)) {
                 assertThat(ids.add(row.id())).as(edition.reference() + " has " + row.id() + " once").isTrue();
                 assertThat(row.id()).startsWith(row.subject().id() + ".");
             }
@@ -99,7 +99,7 @@ class RuleDataTest {
     void every_text_listed_in_a_source_file_is_used_by_a_row() {
         for (Edition edition : editions()) {
             Set<String> used =
-                    rowsOf(edition).stream().map(Row::seenIn).collect(Collectors.toSet());
+                    rowsOf(edition).stream().map(RuleRow::seenIn).collect(Collectors.toSet());
             assertThat(used).as(edition.reference())
                     .containsAll(edition.info().startingWith("seen.").values());
         }

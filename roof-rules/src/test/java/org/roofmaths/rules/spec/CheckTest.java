@@ -9,6 +9,7 @@ import static org.roofmaths.units.Quantities.pitch;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.roofmaths.covering.UnitKind;
 import org.roofmaths.rules.BattenSize;
 import org.roofmaths.rules.Check;
 import org.roofmaths.rules.Edition;
@@ -21,7 +22,6 @@ import org.roofmaths.rules.SideBySide;
 import org.roofmaths.rules.Situation;
 import org.roofmaths.rules.Subjects;
 import org.roofmaths.rules.Suitability;
-import org.roofmaths.rules.UnitKind;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
 import org.roofmaths.units.Range;
@@ -38,7 +38,7 @@ class CheckTest {
     private static final Edition NHBC_2020 = GB.edition("nhbc-standards", "2020");
     private static final Edition NHBC_2021 = GB.edition("nhbc-standards", "2021");
     private static final Edition TIPS = GB.edition("roofing-consultancy-articles", "tips");
-    private static final Situation TILE = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE);
+    private static final Situation TILE = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE);
     private static final String SOURCE =
             " NHBC Standards, chapter 7.2 Pitched roofs, edition 2020, cl. 7.2.19, Table 12 and its note 2"
                     + " (warranty body's condition; read).";
@@ -288,12 +288,12 @@ class CheckTest {
         assertThat(kinds)
                 .extracting(kind -> kind.situation().get(Facts.UNIT_KIND).orElseThrow() + " " + kind.outcome())
                 .containsExactly(
-                        "clay-plain-tile needs a person's judgement",
-                        "concrete-plain-tile falls short",
-                        "concrete-single-lap-tile needs a person's judgement",
-                        "natural-slate not covered",
-                        "fibre-cement-slate not covered",
-                        "concrete-slate not covered");
+                        "concrete single-lap tile needs a person's judgement",
+                        "concrete plain tile falls short",
+                        "clay plain tile needs a person's judgement",
+                        "natural slate not covered",
+                        "fibre-cement slate not covered",
+                        "concrete slate not covered");
         assertThat(kinds).allSatisfy(kind -> assertThat(kind.situation().get(Facts.HEADLAP)).isEmpty());
     }
 

@@ -8,8 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.roofmaths.problem.ProblemsException;
 import org.roofmaths.rules.Edition;
-import org.roofmaths.rules.Row;
 import org.roofmaths.rules.RuleDocument;
+import org.roofmaths.rules.RuleRow;
 import org.roofmaths.rules.Rules;
 import org.roofmaths.rules.Subjects;
 import org.roofmaths.working.Provenance;
@@ -57,7 +57,7 @@ class RulesTest {
     @Test
     void rows_can_be_read_without_computing_anything() {
         // NHBC Standards 2020, clause 7.2.19, Table 12, read
-        Row<?> row = GB.edition("nhbc-standards", "2020").rows(Subjects.LEAST_PITCH).get(0);
+        RuleRow<?> row = GB.edition("nhbc-standards", "2020").rows(Subjects.LEAST_PITCH).get(0);
         assertThat(row)
                 .hasToString("least pitch: 35° (least-pitch.clay-plain; NHBC Standards, chapter 7.2 Pitched roofs,"
                         + " edition 2020, cl. 7.2.19, Table 12 (warranty body's condition; read))");

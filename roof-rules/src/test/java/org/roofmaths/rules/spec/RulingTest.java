@@ -7,6 +7,7 @@ import static org.roofmaths.units.Quantities.mm;
 import static org.roofmaths.units.Quantities.pitch;
 
 import org.junit.jupiter.api.Test;
+import org.roofmaths.covering.UnitKind;
 import org.roofmaths.problem.ProblemsException;
 import org.roofmaths.rules.BattenSize;
 import org.roofmaths.rules.Detail;
@@ -25,7 +26,6 @@ import org.roofmaths.rules.Subjects;
 import org.roofmaths.rules.UnderlayClass;
 import org.roofmaths.rules.UnderlaySupport;
 import org.roofmaths.rules.UnitGeometry;
-import org.roofmaths.rules.UnitKind;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
 import org.roofmaths.units.Ratio;
@@ -42,7 +42,7 @@ class RulingTest {
 
     @Test
     void a_row_that_holds_gives_its_figure_and_its_source() {
-        Ruling<Pitch> ruling = NHBC_2020.find(Subjects.LEAST_PITCH, Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE));
+        Ruling<Pitch> ruling = NHBC_2020.find(Subjects.LEAST_PITCH, Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE));
         assertThat(ruling.kind()).isEqualTo(Ruling.Kind.FOUND);
         assertThat(ruling.orThrow().value()).isEqualTo(pitch("30°"));
         assertThat(ruling.orThrow().citation().rowId()).isEqualTo("least-pitch.concrete-single-lap");
@@ -181,7 +181,7 @@ class RulingTest {
     @Test
     void figures_keep_their_kind() {
         // NHBC Standards 2021, clause 7.2.17; NHBC Standards 2020, Table 12
-        Situation single = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE);
+        Situation single = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE);
         assertThat(NHBC_2021.find(Subjects.BATTEN_SIZE, single.withRafterCentres(mm(600))).orThrow().value())
                 .isEqualTo(new BattenSize(mm(50), mm(25)));
         assertThat(NHBC_2021.find(Subjects.BATTEN_JOINTS, single.withGauge(mm(345))).orThrow().value())

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.roofmaths.units.Range;
 import org.roofmaths.working.Citation;
 import org.roofmaths.working.Provenance;
 import org.roofmaths.working.Sourced;
@@ -21,7 +22,7 @@ import org.roofmaths.working.Sourced;
  * @param <V> the type of the figure
  * @since 0.1
  */
-public final class Row<V> implements Serializable {
+public final class RuleRow<V> implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private final Subject<V> subject;
@@ -37,7 +38,7 @@ public final class Row<V> implements Serializable {
     private final ArrayList<String> toConfirm;
     private final String note;
 
-    Row(
+    RuleRow(
             Subject<V> subject,
             String reference,
             List<Condition<?>> conditions,
@@ -78,6 +79,27 @@ public final class Row<V> implements Serializable {
         Map<Fact<?>, String> texts = new LinkedHashMap<>();
         conditions.forEach(condition -> texts.put(condition.fact(), condition.text()));
         return Collections.unmodifiableMap(texts);
+    }
+
+    /**
+     * Returns the sizes for which the row holds.
+     *
+     * @param <T> the type of the size
+     * @param fact a fact that is a size, such as the gauge
+     * @return the range; all sizes if the row does not depend on it
+     */
+    public <T extends Comparable<T>> Range<T> rangeOf(Fact<T> fact) {
+        return conditions.stream()
+                .filter(condition -> condition.fact().equals(fact))
+                .findFirst()
+                .flatMap(Condition::range)
+                .map(range -> RuleRow.<T>cast(range))
+                .orElse(Range.all());
+    }
+
+    @SuppressWarnings("unchecked") // the range of a condition has the type of its fact
+    private static <T extends Comparable<T>> Range<T> cast(Range<?> range) {
+        return (Range<T>) range;
     }
 
     /** Returns the figure; empty where the document is silent. */
@@ -148,7 +170,7 @@ public final class Row<V> implements Serializable {
     }
 
     /** Tells whether some situation could satisfy this row and another. */
-    boolean overlaps(Row<?> other) {
+    boolean overlaps(RuleRow<?> other) {
         for (Condition<?> condition : conditions) {
             for (Condition<?> theirs : other.conditions) {
                 if (theirs.fact().equals(condition.fact()) && !condition.overlaps(theirs)) {
@@ -160,13 +182,13 @@ public final class Row<V> implements Serializable {
     }
 
     /** Tells whether two rows say the same under the same conditions. */
-    boolean saysTheSameAs(Row<?> other) {
+    boolean saysTheSameAs(RuleRow<?> other) {
         return Objects.equals(value, other.value) && conditions().equals(other.conditions());
     }
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Row<?> r
+        return other instanceof RuleRow<?> r
                 && reference.equals(r.reference)
                 && citation.equals(r.citation)
                 && saysTheSameAs(r);
