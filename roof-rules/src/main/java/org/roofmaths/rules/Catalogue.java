@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import org.roofmaths.rules.internal.CsvTable;
 
 /**
@@ -37,19 +38,47 @@ final class Catalogue {
 
     static Edition edition(String jurisdiction, String document, String id) {
         return EDITIONS.computeIfAbsent(
-                jurisdiction + "/" + document + "/" + id, reference -> open(jurisdiction, document, id, reference));
+                jurisdiction + "/" + document + "/" + id, reference -> open(jurisdiction, document, id));
     }
 
-    private static Edition open(String jurisdiction, String document, String id, String reference) {
-        SourceInfo info = new SourceInfo(jurisdiction, document, id, properties(reference));
-        Map<Subject<?>, List<? extends RuleRow<?>>> read = new ConcurrentHashMap<>();
-        return new Edition(info, INDEX.get(jurisdiction).get(document).get(id), new Edition.Tables() {
-            @Override
-            @SuppressWarnings("unchecked") // the table of a subject holds rows of its type
-            public <V> List<RuleRow<V>> rows(Subject<V> subject) {
-                return (List<RuleRow<V>>) (List<?>) read.computeIfAbsent(subject, about -> table(info, about));
+    private static Edition open(String jurisdiction, String document, String id) {
+        List<Subject<?>> subjects = INDEX.get(jurisdiction).get(document).get(id);
+        return new Edition(jurisdiction, document, id, subjects, new Files(jurisdiction, document, id));
+    }
+
+    /** The files of an edition, each read when first asked for. */
+    private static final class Files implements Edition.Tables {
+        private final String jurisdiction;
+        private final String document;
+        private final String id;
+        private final Map<Subject<?>, List<? extends RuleRow<?>>> read = new ConcurrentHashMap<>();
+        private volatile @Nullable SourceInfo info;
+
+        Files(String jurisdiction, String document, String id) {
+            this.jurisdiction = jurisdiction;
+            this.document = document;
+            this.id = id;
+        }
+
+        @Override
+        public SourceInfo info() {
+            SourceInfo known = info;
+            if (known == null) {
+                // Read twice at worst, with the same result.
+                known = new SourceInfo(
+                        jurisdiction, document, id, properties(jurisdiction + "/" + document + "/" + id));
+                info = known;
             }
-        });
+            return known;
+        }
+
+        @Override
+        @SuppressWarnings("unchecked") // the table of a subject holds rows of its type
+        public <V> List<RuleRow<V>> rows(Subject<V> subject) {
+            List<? extends RuleRow<?>> rows = read.get(subject);
+            return (List<RuleRow<V>>)
+                    (List<?>) (rows != null ? rows : read.computeIfAbsent(subject, about -> table(info(), about)));
+        }
     }
 
     private static Properties properties(String reference) {

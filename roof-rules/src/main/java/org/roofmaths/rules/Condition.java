@@ -2,7 +2,6 @@ package org.roofmaths.rules;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -33,12 +32,14 @@ final class Condition<T> implements Serializable {
     private final ArrayList<T> words;
 
     private final @Nullable Range<?> range;
+    private final boolean isAny;
 
     private Condition(Fact<T> fact, String text, List<T> words, @Nullable Range<?> range) {
         this.fact = fact;
         this.text = text;
         this.words = new ArrayList<>(words);
         this.range = range;
+        this.isAny = text.equals(ANY);
     }
 
     /**
@@ -51,12 +52,15 @@ final class Condition<T> implements Serializable {
             return Optional.of(new Condition<>(fact, cell, List.of(), null));
         }
         if (fact.isChoice()) {
-            List<Optional<T>> words =
-                    Arrays.stream(cell.split("/", -1)).map(fact::read).toList();
-            return words.stream().allMatch(Optional::isPresent)
-                    ? Optional.of(new Condition<>(
-                            fact, cell, words.stream().flatMap(Optional::stream).toList(), null))
-                    : Optional.empty();
+            List<T> words = new ArrayList<>();
+            for (String word : cell.split("/", -1)) {
+                Optional<T> choice = fact.read(word);
+                if (choice.isEmpty()) {
+                    return Optional.empty();
+                }
+                words.add(choice.get());
+            }
+            return Optional.of(new Condition<>(fact, cell, words, null));
         }
         return rangeOf(fact, cell).map(range -> new Condition<>(fact, cell, List.of(), range));
     }
@@ -94,25 +98,22 @@ final class Condition<T> implements Serializable {
     }
 
     boolean isAny() {
-        return text.equals(ANY);
+        return isAny;
     }
 
     Match match(Situation situation) {
-        if (isAny()) {
+        if (isAny) {
             return Match.YES;
         }
-        Optional<T> value = situation.get(fact);
-        if (value.isEmpty()) {
+        T value = situation.told(fact);
+        if (value == null) {
             return Match.UNKNOWN;
         }
-        return holds(value.get()) ? Match.YES : Match.NO;
+        return holds(value) ? Match.YES : Match.NO;
     }
 
-    @SuppressWarnings({"unchecked", "rawtypes"}) // the range was read by the fact that the value belongs to
     private boolean holds(T value) {
-        return range == null
-                ? words.contains(value)
-                : Limits.contains((Range) range, (Comparable) value, (java.util.Comparator) fact.order());
+        return range == null ? words.contains(value) : Limits.contains(range, value);
     }
 
     /** Tells whether one value could satisfy both conditions on the same fact. */
@@ -153,17 +154,13 @@ final class Condition<T> implements Serializable {
     }
 
     /** Tells on which side of the range a size lies: below, above, or neither where it is within or the range has no such end. */
-    @SuppressWarnings({"unchecked", "rawtypes"})
     int sideOf(Situation situation) {
         if (range == null || match(situation) != Match.NO) {
             return 0;
         }
-        T value = situation.get(fact).orElseThrow();
-        java.util.Comparator order = fact.order();
-        boolean isBelow = ((Optional<Object>) (Optional) range.lower())
-                .map(end -> order.compare(value, end) < 0 || order.compare(value, end) == 0 && !range.isLowerIncluded())
-                .orElse(false);
-        return isBelow ? -1 : 1;
+        Object value = situation.get(fact).orElseThrow();
+        int toLower = range.lower().map(end -> Limits.compare(value, end)).orElse(1);
+        return toLower < 0 || toLower == 0 && !range.isLowerIncluded() ? -1 : 1;
     }
 
     /** Returns the words in print, such as {@code sheltered or moderate}, or the range. */

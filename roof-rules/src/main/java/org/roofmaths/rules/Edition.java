@@ -2,10 +2,13 @@ package org.roofmaths.rules;
 
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.roofmaths.working.SourceKind;
 
@@ -20,105 +23,112 @@ import org.roofmaths.working.SourceKind;
 public final class Edition implements RuleSet {
     private static final long serialVersionUID = 1L;
 
-    private final SourceInfo info;
+    private final transient String jurisdiction;
+    private final transient String document;
+    private final transient String id;
     private final transient List<Subject<?>> subjects;
+    private final transient Set<Subject<?>> held;
     private final transient Tables tables;
 
-    Edition(SourceInfo info, List<Subject<?>> subjects, Tables tables) {
-        this.info = info;
+    Edition(String jurisdiction, String document, String id, List<Subject<?>> subjects, Tables tables) {
+        this.jurisdiction = jurisdiction;
+        this.document = document;
+        this.id = id;
         this.subjects = List.copyOf(subjects);
+        this.held = Set.copyOf(subjects);
         this.tables = tables;
     }
 
-    /** Where the rows of an edition come from. */
+    /** Where the rows of an edition come from, and what is said of it. */
     interface Tables {
+        /** Returns what the edition is. */
+        SourceInfo info();
+
         /** Returns the rows about a subject; empty if there are none. */
         <V> List<RuleRow<V>> rows(Subject<V> subject);
     }
 
     /** Rows that are at hand already. */
-    static Tables tables(Map<Subject<?>, List<RuleRow<?>>> rows) {
-        return new Tables() {
-            @Override
-            @SuppressWarnings("unchecked") // a row sits under its own subject
-            public <V> List<RuleRow<V>> rows(Subject<V> subject) {
-                return (List<RuleRow<V>>) (List<?>) rows.getOrDefault(subject, List.of());
-            }
-        };
+    private record AtHand(SourceInfo info, Map<Subject<?>, List<RuleRow<?>>> bySubject) implements Tables {
+        @Override
+        @SuppressWarnings("unchecked") // a row sits under its own subject
+        public <V> List<RuleRow<V>> rows(Subject<V> subject) {
+            return (List<RuleRow<V>>) (List<?>) bySubject.getOrDefault(subject, List.of());
+        }
     }
 
     SourceInfo info() {
-        return info;
+        return tables.info();
     }
 
     /** Returns the jurisdiction, such as {@code gb}. */
     public String jurisdiction() {
-        return info.jurisdiction;
+        return jurisdiction;
     }
 
     /** Returns the short name of the document, such as {@code nhbc-standards}. */
     public String document() {
-        return info.document;
+        return document;
     }
 
     /** Returns the short name of the edition, such as {@code 2020}. */
     public String id() {
-        return info.id;
+        return id;
     }
 
     /** Returns all three, such as {@code gb/nhbc-standards/2020}. */
     public String reference() {
-        return info.reference();
+        return jurisdiction + "/" + document + "/" + id;
     }
 
     /** Returns the title of the document. */
     public String title() {
-        return info.get("title");
+        return info().get("title");
     }
 
     /** Returns who published it. */
     public String publisher() {
-        return info.get("publisher");
+        return info().get("publisher");
     }
 
     /** Returns what standing the document has. */
     public SourceKind kind() {
-        return info.kind();
+        return info().kind();
     }
 
     /** Returns the edition as people name it, such as {@code 2011, amended 2016}. */
     public String editionName() {
-        return info.get("edition");
+        return info().get("edition");
     }
 
     /** Returns when it was published, as far as known: a year, a day, or {@code undated}. */
     public String published() {
-        return info.get("published");
+        return info().get("published");
     }
 
     /** Returns the day from which it is in force; empty if that is not known, or hangs on adoption. */
     public Optional<LocalDate> inForceFrom() {
-        return info.date("in-force-from");
+        return info().date("in-force-from");
     }
 
     /** Returns the last day on which it is in force; empty if it is in force still or that is not known. */
     public Optional<LocalDate> inForceTo() {
-        return info.date("in-force-to");
+        return info().date("in-force-to");
     }
 
     /** Returns what is known or doubtful about these days; empty if nothing is. */
     public String datesNote() {
-        return info.get("dates-note");
+        return info().get("dates-note");
     }
 
     /** Returns where its figures were read. */
     public String whereRead() {
-        return info.get("where-read");
+        return info().get("where-read");
     }
 
     /** Returns what was looked for and not found, so that there are no rows on it; empty if nothing is known to lack. */
     public String notFound() {
-        return info.get("not-found");
+        return info().get("not-found");
     }
 
     @Override
@@ -133,7 +143,7 @@ public final class Edition implements RuleSet {
 
     @Override
     public <V> List<RuleRow<V>> rows(Subject<V> subject) {
-        return subjects.contains(subject) ? tables.rows(subject) : List.of();
+        return held.contains(subject) ? tables.rows(subject) : List.of();
     }
 
     @Override
@@ -161,7 +171,7 @@ public final class Edition implements RuleSet {
             List<RuleRow<?>> rows = edition.subjects.stream()
                     .<RuleRow<?>>flatMap(subject -> edition.rows(subject).stream())
                     .toList();
-            return new Frozen(edition.info, new java.util.ArrayList<>(rows));
+            return new Frozen(edition.info(), new ArrayList<>(rows));
         }
 
         private Object readResolve() {
@@ -171,11 +181,16 @@ public final class Edition implements RuleSet {
 
     /** Makes an edition of rows that are at hand. */
     static Edition ofRows(SourceInfo info, List<RuleRow<?>> rows) {
-        Map<Subject<?>, List<RuleRow<?>>> bySubject = new java.util.LinkedHashMap<>();
+        Map<Subject<?>, List<RuleRow<?>>> bySubject = new LinkedHashMap<>();
         rows.forEach(row ->
-                bySubject.computeIfAbsent(row.subject(), subject -> new java.util.ArrayList<>()).add(row));
+                bySubject.computeIfAbsent(row.subject(), subject -> new ArrayList<>()).add(row));
         bySubject.replaceAll((subject, list) -> List.copyOf(list));
-        return new Edition(info, List.copyOf(bySubject.keySet()), tables(bySubject));
+        return new Edition(
+                info.jurisdiction,
+                info.document,
+                info.id,
+                List.copyOf(bySubject.keySet()),
+                new AtHand(info, bySubject));
     }
 
     @Override

@@ -2,12 +2,11 @@ package org.roofmaths.rules;
 
 import java.io.ObjectStreamException;
 import java.io.Serializable;
-import java.util.Arrays;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import org.roofmaths.units.Area;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
@@ -29,86 +28,55 @@ public final class Fact<T> implements Serializable {
     private final String id;
     private final transient String words;
     private final transient Class<T> type;
-    private final transient List<T> choices;
-    private final transient Function<String, T> reader;
-    private final transient Comparator<T> order;
+    private final transient Map<String, T> choices;
     private final transient String form;
 
-    private Fact(
-            String id,
-            String words,
-            Class<T> type,
-            List<T> choices,
-            Function<String, T> reader,
-            Comparator<T> order,
-            String form) {
+    private Fact(String id, String words, Class<T> type, Map<String, T> choices, String form) {
         this.id = id;
         this.words = words;
         this.type = type;
-        this.choices = List.copyOf(choices);
-        this.reader = reader;
-        this.order = order;
+        this.choices = choices;
         this.form = form;
     }
 
     static <E extends Enum<E>> Fact<E> choice(String id, String words, Class<E> type) {
-        return new Fact<>(
-                id,
-                words,
-                type,
-                Arrays.asList(type.getEnumConstants()),
-                text -> Arrays.stream(type.getEnumConstants())
-                        .filter(constant -> Words.of(constant).equals(text))
-                        .findFirst()
-                        .orElseThrow(() -> new IllegalArgumentException(text)),
-                Comparator.naturalOrder(),
-                Words.all(type));
+        Map<String, E> choices = new LinkedHashMap<>();
+        for (E constant : type.getEnumConstants()) {
+            choices.put(Words.of(constant), constant);
+        }
+        return new Fact<>(id, words, type, choices, String.join(", ", choices.keySet()));
     }
 
     static Fact<String> word(String id, String words, String... choices) {
-        List<String> allowed = List.of(choices);
-        return new Fact<>(
-                id,
-                words,
-                String.class,
-                allowed,
-                text -> allowed.stream()
-                        .filter(text::equals)
-                        .findFirst()
-                        .orElseThrow(() -> new IllegalArgumentException(text)),
-                Comparator.naturalOrder(),
-                String.join(", ", allowed));
+        Map<String, String> all = new LinkedHashMap<>();
+        for (String choice : choices) {
+            all.put(choice, choice);
+        }
+        return new Fact<>(id, words, String.class, all, String.join(", ", all.keySet()));
     }
 
     static Fact<Length> length(String id, String words) {
-        return new Fact<>(id, words, Length.class, List.of(), Length::parse, Limits::compare, "a length or a range such as (450 mm..600 mm]");
+        return new Fact<>(id, words, Length.class, Map.of(), "a length or a range such as (450 mm..600 mm]");
     }
 
     static Fact<Pitch> pitch(String id, String words) {
-        return new Fact<>(id, words, Pitch.class, List.of(), Pitch::parse, Limits::compare, "a pitch or a range such as [30°..35°)");
+        return new Fact<>(id, words, Pitch.class, Map.of(), "a pitch or a range such as [30°..35°)");
     }
 
     static Fact<Ratio> ratio(String id, String words) {
-        return new Fact<>(id, words, Ratio.class, List.of(), Ratio::parse, Limits::compare, "a ratio or a range such as [40 %..50 %]");
+        return new Fact<>(id, words, Ratio.class, Map.of(), "a ratio or a range such as [40 %..50 %]");
     }
 
     static Fact<Area> area(String id, String words) {
-        return new Fact<>(id, words, Area.class, List.of(), Area::parse, Limits::compare, "an area or a range such as (25 m²..)");
+        return new Fact<>(id, words, Area.class, Map.of(), "an area or a range such as (25 m²..)");
     }
 
     static Fact<RainfallIntensity> rainfall(String id, String words) {
-        return new Fact<>(
-                id,
-                words,
-                RainfallIntensity.class,
-                List.of(),
-                RainfallIntensity::parse,
-                Limits::compare,
-                "a rainfall or a range such as (..75 mm/h]");
+        return new Fact<>(id, words, RainfallIntensity.class, Map.of(), "a rainfall or a range such as (..75 mm/h]");
     }
 
     static Fact<Integer> number(String id, String words) {
-        return new Fact<>(id, words, Integer.class, List.of(), Integer::valueOf, Comparator.naturalOrder(), "a whole number or a range such as [6..8]");
+        return new Fact<>(id, words, Integer.class, Map.of(), "a whole number or a range such as [6..8]");
     }
 
     /** Returns the name of the column, such as {@code unit_kind}. */
@@ -128,7 +96,7 @@ public final class Fact<T> implements Serializable {
 
     /** Returns what may be chosen, in a fixed order; empty for a size. */
     public List<T> choices() {
-        return choices;
+        return List.copyOf(choices.values());
     }
 
     /** Returns what a cell of its column may hold, in words. */
@@ -140,8 +108,9 @@ public final class Fact<T> implements Serializable {
         return !choices.isEmpty();
     }
 
-    Comparator<T> order() {
-        return order;
+    /** Compares two values at the resolution to which they are stored. */
+    int compare(Object a, Object b) {
+        return Limits.compare(a, b);
     }
 
     /**
@@ -151,11 +120,31 @@ public final class Fact<T> implements Serializable {
      * @return the value; empty if the text is none
      */
     public Optional<T> read(String text) {
+        Objects.requireNonNull(text, "text");
+        if (isChoice()) {
+            return Optional.ofNullable(choices.get(text));
+        }
         try {
-            return Optional.of(reader.apply(Objects.requireNonNull(text, "text")));
+            return Optional.of(type.cast(size(text)));
         } catch (IllegalArgumentException unreadable) {
             return Optional.empty();
         }
+    }
+
+    private Object size(String text) {
+        if (type == Length.class) {
+            return Length.parse(text);
+        }
+        if (type == Pitch.class) {
+            return Pitch.parse(text);
+        }
+        if (type == Ratio.class) {
+            return Ratio.parse(text);
+        }
+        if (type == Area.class) {
+            return Area.parse(text);
+        }
+        return type == Integer.class ? Integer.valueOf(text) : RainfallIntensity.parse(text);
     }
 
     /** Returns a value as the rule data writes it. */

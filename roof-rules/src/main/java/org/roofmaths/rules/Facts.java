@@ -1,7 +1,8 @@
 package org.roofmaths.rules;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.roofmaths.covering.UnitKind;
 import org.roofmaths.units.Area;
@@ -16,7 +17,7 @@ import org.roofmaths.units.Ratio;
  * @since 0.1
  */
 public final class Facts {
-    private static final List<Fact<?>> ALL = new ArrayList<>();
+    private static final Map<String, Fact<?>> ALL = new LinkedHashMap<>();
 
     /** What kind of covering unit. */
     public static final Fact<UnitKind> UNIT_KIND = add(Fact.choice("unit_kind", "kind of unit", UnitKind.class));
@@ -166,13 +167,13 @@ public final class Facts {
     private Facts() {}
 
     private static <T> Fact<T> add(Fact<T> fact) {
-        ALL.add(fact);
+        ALL.put(fact.id(), fact);
         return fact;
     }
 
     /** Returns every fact, in a fixed order. */
     public static List<Fact<?>> all() {
-        return List.copyOf(ALL);
+        return List.copyOf(ALL.values());
     }
 
     /**
@@ -182,11 +183,6 @@ public final class Facts {
      * @return the fact; empty if there is none
      */
     public static Optional<Fact<?>> of(String id) {
-        for (Fact<?> fact : ALL) {
-            if (fact.id().equals(id)) {
-                return Optional.of(fact);
-            }
-        }
-        return Optional.empty();
+        return Optional.ofNullable(ALL.get(id));
     }
 }

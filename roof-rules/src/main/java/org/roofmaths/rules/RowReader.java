@@ -76,7 +76,10 @@ final class RowReader {
             for (CsvRow line : table.rows()) {
                 readLine(table.columns(), line);
             }
-            checkOverlaps();
+            // Our own tables are held against overlaps when they are built, not each time they are read.
+            if (subjectOfAll == null) {
+                problems.addAll(overlaps(name, lineOfRow));
+            }
         }
         return new Result(problems.isEmpty() ? List.copyOf(lineOfRow.keySet()) : List.of(), List.copyOf(problems));
     }
@@ -244,7 +247,9 @@ final class RowReader {
         }
     }
 
-    private void checkOverlaps() {
+    /** Returns a problem for each two rows of a subject that hold in the same case. */
+    static List<Problem> overlaps(String name, Map<RuleRow<?>, Long> lineOfRow) {
+        List<Problem> problems = new ArrayList<>();
         List<RuleRow<?>> rows = List.copyOf(lineOfRow.keySet());
         for (int i = 0; i < rows.size(); i++) {
             for (int j = 0; j < i; j++) {
@@ -259,6 +264,7 @@ final class RowReader {
                 }
             }
         }
+        return problems;
     }
 
     private void bad(CsvRow line, String column, String given, String allowed) {

@@ -50,11 +50,11 @@ public final class Ruling<V> implements Serializable {
     private final Subject<V> subject;
     private final ArrayList<RuleRow<V>> rows;
     private final ArrayList<Fact<?>> missing;
-    private final String message;
+    private final @Nullable String message;
     private final boolean speaksOfIt;
 
     private Ruling(
-            Kind kind, Subject<V> subject, List<RuleRow<V>> rows, List<Fact<?>> missing, String message, boolean speaksOfIt) {
+            Kind kind, Subject<V> subject, List<RuleRow<V>> rows, List<Fact<?>> missing, @Nullable String message, boolean speaksOfIt) {
         this.kind = kind;
         this.subject = subject;
         this.rows = new ArrayList<>(rows);
@@ -84,9 +84,7 @@ public final class Ruling<V> implements Serializable {
                             subject,
                             List.of(row),
                             List.of(),
-                            row.value().isPresent()
-                                    ? row.toString()
-                                    : edition.reference() + " is silent on " + subject.words() + " (" + row.locus() + "): " + row.note(),
+                            null,
                             true);
                 }
                 case UNKNOWN -> open.add(row);
@@ -230,7 +228,14 @@ public final class Ruling<V> implements Serializable {
 
     /** Returns the answer in one sentence. */
     public String message() {
-        return message;
+        if (message != null) {
+            return message;
+        }
+        // Where a row holds it says everything; its text is made when asked for.
+        RuleRow<V> row = rows.get(0);
+        return kind == Kind.FOUND
+                ? row.toString()
+                : row.reference() + " is silent on " + subject.words() + " (" + row.locus() + "): " + row.note();
     }
 
     /** Tells whether the document has rows for this very thing, so that another document should not answer in its place. */
@@ -250,7 +255,7 @@ public final class Ruling<V> implements Serializable {
 
     /** Returns why there is no figure, as a finding. */
     Problem finding() {
-        return Problem.finding(NO_FIGURE, subject.id(), kind.name(), "a row that holds", message, List.of());
+        return Problem.finding(NO_FIGURE, subject.id(), kind.name(), "a row that holds", message(), List.of());
     }
 
     @Override
@@ -260,17 +265,17 @@ public final class Ruling<V> implements Serializable {
                 && subject.equals(r.subject)
                 && rows.equals(r.rows)
                 && missing.equals(r.missing)
-                && message.equals(r.message);
+                && message().equals(r.message());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(kind, subject, message);
+        return Objects.hash(kind, subject, rows);
     }
 
     /** Returns the answer in one sentence. */
     @Override
     public String toString() {
-        return message;
+        return message();
     }
 }

@@ -223,7 +223,12 @@ public final class Situation implements Serializable {
      * @return its value; empty if it was not told
      */
     public <T> Optional<T> get(Fact<T> fact) {
-        return Optional.ofNullable(fact.type().cast(told.get(fact)));
+        return Optional.ofNullable(told(fact));
+    }
+
+    /** Returns what was told of a fact, or null. */
+    <T> @Nullable T told(Fact<T> fact) {
+        return fact.type().cast(told.get(fact));
     }
 
     /** Returns everything told, in the order in which it was told. */

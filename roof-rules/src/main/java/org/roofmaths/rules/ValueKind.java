@@ -1,12 +1,8 @@
 package org.roofmaths.rules;
 
 import java.math.BigDecimal;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
-import java.util.function.BinaryOperator;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.roofmaths.units.Angle;
 import org.roofmaths.units.Area;
@@ -27,26 +23,18 @@ import org.roofmaths.units.Ratio;
  * @param <V> the type of the value
  */
 abstract class ValueKind<V> {
-    static final ValueKind<Length> LENGTH =
-            quantity("length", List.of("mm", "m", "in", "ft"), Length::parse, Limits::compare, Length::minus);
-    static final ValueKind<Pitch> PITCH = of(
-            "pitch", List.of("deg", "%"), Pitch::parse, Limits::compare, (a, b) -> a.toAngle().minus(b.toAngle()));
-    static final ValueKind<Angle> ANGLE =
-            quantity("angle", List.of("deg"), Angle::parse, Comparator.naturalOrder(), Angle::minus);
-    static final ValueKind<Ratio> RATIO =
-            quantity("ratio", List.of("1", "%", "mm/m"), ValueKind::ratio, Limits::compare, Ratio::minus);
-    static final ValueKind<Area> AREA =
-            quantity("area", List.of("m²", "mm²", "ft²"), Area::parse, Limits::compare, Area::minus);
-    static final ValueKind<AreaPerLength> AREA_PER_LENGTH = quantity(
-            "free area per length", List.of("mm²/m"), AreaPerLength::parse, Comparator.naturalOrder(), AreaPerLength::minus);
-    static final ValueKind<ArealMass> AREAL_MASS =
-            quantity("mass per area", List.of("kg/m²", "lb/ft²"), ArealMass::parse, Comparator.naturalOrder(), ArealMass::minus);
-    static final ValueKind<FlowRate> FLOW =
-            quantity("flow", List.of("l/s"), FlowRate::parse, Comparator.naturalOrder(), FlowRate::minus);
-    static final ValueKind<RainfallIntensity> RAINFALL = quantity(
-            "rainfall", List.of("mm/h", "l/(s·m²)"), RainfallIntensity::parse, Limits::compare, RainfallIntensity::minus);
-    static final ValueKind<Pressure> PRESSURE =
-            quantity("pressure", List.of("Pa", "kPa"), Pressure::parse, Comparator.naturalOrder(), Pressure::minus);
+    static final ValueKind<Length> LENGTH = new OfQuantity<>("length", Length.class, "mm", "m", "in", "ft");
+    static final ValueKind<Pitch> PITCH = new OfQuantity<>("pitch", Pitch.class, "deg", "%");
+    static final ValueKind<Angle> ANGLE = new OfQuantity<>("angle", Angle.class, "deg");
+    static final ValueKind<Ratio> RATIO = new OfQuantity<>("ratio", Ratio.class, "1", "%", "mm/m");
+    static final ValueKind<Area> AREA = new OfQuantity<>("area", Area.class, "m²", "mm²", "ft²");
+    static final ValueKind<AreaPerLength> AREA_PER_LENGTH =
+            new OfQuantity<>("free area per length", AreaPerLength.class, "mm²/m");
+    static final ValueKind<ArealMass> AREAL_MASS = new OfQuantity<>("mass per area", ArealMass.class, "kg/m²", "lb/ft²");
+    static final ValueKind<FlowRate> FLOW = new OfQuantity<>("flow", FlowRate.class, "l/s");
+    static final ValueKind<RainfallIntensity> RAINFALL =
+            new OfQuantity<>("rainfall", RainfallIntensity.class, "mm/h", "l/(s·m²)");
+    static final ValueKind<Pressure> PRESSURE = new OfQuantity<>("pressure", Pressure.class, "Pa", "kPa");
     static final ValueKind<Integer> COUNT = new ValueKind<>("whole number", List.of("1", "code")) {
         @Override
         Integer read(String value, String unit) {
@@ -55,7 +43,7 @@ abstract class ValueKind<V> {
 
         @Override
         @Nullable Quantity margin(Limit limit, Integer asked, Integer got) {
-            return byLimit(limit, Integer::compareTo, (a, b) -> Ratio.of(a - b), asked, got);
+            return byLimit(limit, Ratio.of(asked), Ratio.of(got));
         }
     };
     static final ValueKind<BigDecimal> NUMBER = new ValueKind<>("number", List.of("1", "kg/m³", "1/K", "gpm")) {
@@ -66,7 +54,7 @@ abstract class ValueKind<V> {
 
         @Override
         @Nullable Quantity margin(Limit limit, BigDecimal asked, BigDecimal got) {
-            return byLimit(limit, BigDecimal::compareTo, (a, b) -> Ratio.of(a.subtract(b).doubleValue()), asked, got);
+            return byLimit(limit, Ratio.of(asked.doubleValue()), Ratio.of(got.doubleValue()));
         }
     };
     static final ValueKind<String> WORD = new ValueKind<>("words", List.of("word")) {
@@ -150,51 +138,106 @@ abstract class ValueKind<V> {
      */
     abstract @Nullable Quantity margin(Limit limit, V asked, V got);
 
-    private static Ratio ratio(String text) {
-        String number = text.strip();
-        if (number.endsWith("mm/m")) {
-            return Ratio.of(Ratio.parse(number.substring(0, number.length() - 4)).toDouble() / 1000);
+    /** The kinds that are quantities. */
+    private static final class OfQuantity<Q extends Quantity> extends ValueKind<Q> {
+        private final Class<Q> type;
+
+        OfQuantity(String form, Class<Q> type, String... units) {
+            super(form, List.of(units));
+            this.type = type;
         }
-        int stroke = number.indexOf('/');
-        return stroke < 0
-                ? Ratio.parse(number)
-                : Ratio.of(Ratio.parse(number.substring(0, stroke)).toDouble()
-                        / Ratio.parse(number.substring(stroke + 1)).toDouble());
-    }
 
-    private static <Q extends Quantity> ValueKind<Q> quantity(
-            String form, List<String> units, Function<String, Q> parser, Comparator<Q> order, BinaryOperator<Q> minus) {
-        return of(form, units, parser, order, minus);
-    }
+        @Override
+        Q read(String value, String unit) {
+            return type.cast(quantity(value, unit));
+        }
 
-    private static <Q extends Quantity> ValueKind<Q> of(
-            String form,
-            List<String> units,
-            Function<String, Q> parser,
-            Comparator<Q> order,
-            BiFunction<Q, Q, ? extends Quantity> minus) {
-        return new ValueKind<>(form, units) {
-            @Override
-            Q read(String value, String unit) {
-                return parser.apply(unit.equals("1") ? value : value + " " + unit);
+        private Quantity quantity(String value, String unit) {
+            String text = value + " " + unit;
+            if (type == Length.class) {
+                return Length.parse(text);
             }
-
-            @Override
-            @Nullable Quantity margin(Limit limit, Q asked, Q got) {
-                return byLimit(limit, order, minus, asked, got);
+            if (type == Ratio.class) {
+                return ratio(value, unit);
             }
-        };
+            if (type == Pitch.class) {
+                return Pitch.parse(text);
+            }
+            if (type == Angle.class) {
+                return Angle.parse(text);
+            }
+            if (type == Area.class) {
+                return Area.parse(text);
+            }
+            if (type == AreaPerLength.class) {
+                return AreaPerLength.parse(text);
+            }
+            if (type == ArealMass.class) {
+                return ArealMass.parse(text);
+            }
+            if (type == FlowRate.class) {
+                return FlowRate.parse(text);
+            }
+            return type == Pressure.class ? Pressure.parse(text) : RainfallIntensity.parse(text);
+        }
+
+        private static Ratio ratio(String value, String unit) {
+            if (unit.equals("mm/m")) {
+                return Ratio.of(Ratio.parse(value).toDouble() / 1000);
+            }
+            int stroke = value.indexOf('/');
+            if (stroke < 0) {
+                return Ratio.parse(unit.equals("1") ? value : value + " " + unit);
+            }
+            return Ratio.of(Ratio.parse(value.substring(0, stroke)).toDouble()
+                    / Ratio.parse(value.substring(stroke + 1)).toDouble());
+        }
+
+        @Override
+        @Nullable Quantity margin(Limit limit, Q asked, Q got) {
+            return byLimit(limit, asked, got);
+        }
     }
 
-    private static <V> @Nullable Quantity byLimit(
-            Limit limit, Comparator<V> order, BiFunction<V, V, ? extends Quantity> minus, V asked, V got) {
+    private static @Nullable Quantity byLimit(Limit limit, Quantity asked, Quantity got) {
         // Two values that count as equal have no margin at all, not one of a last stored digit.
-        V other = order.compare(asked, got) == 0 ? asked : got;
+        Quantity other = Limits.compare(asked, got) == 0 ? asked : got;
         return switch (limit) {
-            case AT_LEAST -> minus.apply(other, asked);
-            case AT_MOST -> minus.apply(asked, other);
+            case AT_LEAST -> minus(other, asked);
+            case AT_MOST -> minus(asked, other);
             case WITHIN, AS_PRINTED -> null;
         };
+    }
+
+    /** Subtracts two quantities of one kind; the difference of two pitches is an angle. */
+    private static Quantity minus(Quantity a, Quantity b) {
+        if (a instanceof Length length) {
+            return length.minus((Length) b);
+        }
+        if (a instanceof Pitch pitch) {
+            return pitch.toAngle().minus(((Pitch) b).toAngle());
+        }
+        if (a instanceof Ratio ratio) {
+            return ratio.minus((Ratio) b);
+        }
+        if (a instanceof Angle angle) {
+            return angle.minus((Angle) b);
+        }
+        if (a instanceof Area area) {
+            return area.minus((Area) b);
+        }
+        if (a instanceof AreaPerLength area) {
+            return area.minus((AreaPerLength) b);
+        }
+        if (a instanceof ArealMass mass) {
+            return mass.minus((ArealMass) b);
+        }
+        if (a instanceof FlowRate flow) {
+            return flow.minus((FlowRate) b);
+        }
+        return a instanceof Pressure pressure
+                ? pressure.minus((Pressure) b)
+                : ((RainfallIntensity) a).minus((RainfallIntensity) b);
     }
 
     private static <Q extends Quantity & Comparable<Q>> ValueKind<Range<Q>> range(ValueKind<Q> ends) {

@@ -1,8 +1,6 @@
 package org.roofmaths.rules;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** The lower-case hyphened words of the rule data, and the enum constants they stand for. */
 final class Words {
@@ -11,9 +9,5 @@ final class Words {
     /** Returns the word of a constant: {@code CLAY_PLAIN_TILE} is {@code clay-plain-tile}. */
     static String of(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    static String all(Class<? extends Enum<?>> type) {
-        return Arrays.stream(type.getEnumConstants()).map(Words::of).collect(Collectors.joining(", "));
     }
 }

@@ -10,7 +10,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -124,6 +126,15 @@ class RuleDataTest {
                     }
                 }
             }
+        }
+    }
+
+    @Test
+    void no_two_rows_of_a_table_hold_in_the_same_case() {
+        for (Edition edition : editions()) {
+            Map<RuleRow<?>, Long> rows = new LinkedHashMap<>();
+            rowsOf(edition).forEach(row -> rows.put(row, rows.size() + 1L));
+            assertThat(RowReader.overlaps(edition.reference(), rows)).isEmpty();
         }
     }
 
