@@ -42,11 +42,35 @@ import org.roofmaths.working.Working;
 public final class MeetingLine implements HasWorking, Serializable {
     private static final long serialVersionUID = 1L;
 
-    /** The place, in terms, of the slope named first. */
-    public static final String FIRST = "first";
+    /**
+     * One of the two slopes that meet, by the order in which they were named. In terms it is the place: the plan angle
+     * of the first slope is {@code PLAN_ANGLE.at("first")}.
+     *
+     * @since 0.1
+     */
+    public enum Side {
+        /** The slope named first. */
+        FIRST("first"),
+        /** The slope named second. */
+        SECOND("second");
 
-    /** The place, in terms, of the slope named second. */
-    public static final String SECOND = "second";
+        private final String word;
+
+        Side(String word) {
+            this.word = word;
+        }
+
+        /** Returns the other slope. */
+        public Side opposite() {
+            return this == FIRST ? SECOND : FIRST;
+        }
+
+        /** Returns the lower-case word used in terms and text, such as {@code first}. */
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
 
     /** The angle between two eaves on plan, measured inside the roof. */
     public static final Term<Angle> CORNER = Term.of("corner on plan", "W", Angle.class);
@@ -89,6 +113,8 @@ public final class MeetingLine implements HasWorking, Serializable {
     public static final ProblemCode BEYOND_SQUARE = ProblemCode.of(
             "meeting-line.beyond-square", "Expect no jack rafters on that side and a backing below zero.");
 
+    private static final String FIRST = Side.FIRST.toString();
+    private static final String SECOND = Side.SECOND.toString();
     private static final Angle FULL_TURN = Angle.ofDegrees(360);
     private static final Angle STRAIGHT = Angle.ofDegrees(180);
     private static final Angle SQUARE = Angle.ofDegrees(90);
@@ -282,30 +308,25 @@ public final class MeetingLine implements HasWorking, Serializable {
         return corner.value();
     }
 
-    /** Returns the pitch of the slope named first. */
-    public Pitch firstPitch() {
-        return firstPitch.value();
-    }
-
-    /** Returns the pitch of the slope named second. */
-    public Pitch secondPitch() {
-        return secondPitch.value();
+    /**
+     * Returns the pitch of one of the slopes.
+     *
+     * @param side which slope
+     * @return its pitch
+     */
+    public Pitch slopePitch(Side side) {
+        return (side == Side.FIRST ? firstPitch : secondPitch).value();
     }
 
     /**
-     * Returns the angle on plan between the line and the eaves of the first slope; at a valley, the eaves line drawn on
+     * Returns the angle on plan between the line and the eaves of one slope; at a valley, the eaves line drawn on
      * beyond the corner.
+     *
+     * @param side which slope
+     * @return the angle, above 0° and below 180°
      */
-    public Angle firstPlanAngle() {
-        return numbers.firstPlanAngle;
-    }
-
-    /**
-     * Returns the angle on plan between the line and the eaves of the second slope; at a valley, the eaves line drawn
-     * on beyond the corner.
-     */
-    public Angle secondPlanAngle() {
-        return numbers.secondPlanAngle;
+    public Angle planAngle(Side side) {
+        return side == Side.FIRST ? numbers.firstPlanAngle : numbers.secondPlanAngle;
     }
 
     /** Returns the pitch of the hip or valley itself. */
@@ -327,19 +348,14 @@ public final class MeetingLine implements HasWorking, Serializable {
     }
 
     /**
-     * Returns the backing on the side of the first slope; below zero where the line runs outside the square across its
-     * eaves.
+     * Returns the backing on the side of one slope: the angle between the slope and a plane through the line that is
+     * level across it.
+     *
+     * @param side which slope
+     * @return the angle; below zero where the line runs outside the square across that slope's eaves
      */
-    public Angle firstBacking() {
-        return numbers.firstBacking;
-    }
-
-    /**
-     * Returns the backing on the side of the second slope; below zero where the line runs outside the square across its
-     * eaves.
-     */
-    public Angle secondBacking() {
-        return numbers.secondBacking;
+    public Angle backing(Side side) {
+        return side == Side.FIRST ? numbers.firstBacking : numbers.secondBacking;
     }
 
     /** Returns the angle between the two slopes, measured inside, under the roof; over 180° at a valley. */
@@ -358,12 +374,14 @@ public final class MeetingLine implements HasWorking, Serializable {
      */
     public List<Problem> problems() {
         List<Problem> problems = new ArrayList<>();
-        addIfBeyondSquare(FIRST, numbers.firstPlanAngle, problems);
-        addIfBeyondSquare(SECOND, numbers.secondPlanAngle, problems);
+        for (Side side : Side.values()) {
+            addIfBeyondSquare(side, problems);
+        }
         return List.copyOf(problems);
     }
 
-    private static void addIfBeyondSquare(String slope, Angle planAngle, List<Problem> problems) {
+    private void addIfBeyondSquare(Side slope, List<Problem> problems) {
+        Angle planAngle = planAngle(slope);
         if (planAngle.isGreaterThan(SQUARE)) {
             problems.add(Problem.notice(
                     BEYOND_SQUARE,
@@ -415,6 +433,17 @@ public final class MeetingLine implements HasWorking, Serializable {
                         .times(between.cos()))
                 .squareRoot();
         return BUILD_UP.times(lift).over(across);
+    }
+
+    /**
+     * Records the steps of this line in another sum that rests on it, so that formulas there may name its terms.
+     *
+     * @param recorder hears the steps
+     */
+    public void recordInto(Recorder recorder) {
+        if (recorder.isOn()) {
+            compute(recorder);
+        }
     }
 
     @Override

@@ -48,6 +48,10 @@ public final class RoofEdge implements HasWorking, Serializable {
     public static final ProblemCode ONE_FACE = ProblemCode.of(
             "edge.one-face", "Ask for the angle between faces at a ridge, hip, valley or break of slope.");
 
+    /** An edge was asked for its meeting line, but is neither a hip nor a valley that slopes. */
+    public static final ProblemCode NO_MEETING_LINE =
+            ProblemCode.of("edge.no-meeting-line", "Ask a hip or a valley for its meeting line.");
+
     private static final Formula TRUE_BY_SLOPE = Formula.of(TRUE_LENGTH, PLAN_LENGTH.over(SLOPE_ANGLE.cos()));
 
     private final Roof roof;
@@ -226,6 +230,23 @@ public final class RoofEdge implements HasWorking, Serializable {
     public Angle angleOutside() {
         requireTwoFaces();
         return numbers.outside;
+    }
+
+    /**
+     * Returns the hip or valley as a meeting line, its first slope that of the first face.
+     *
+     * @return the line
+     * @throws ProblemsException if the edge is neither a hip nor a valley that slopes
+     */
+    public MeetingLine meetingLine() {
+        if ((kind != EdgeKind.HIP && kind != EdgeKind.VALLEY) || slopeAngle().isZero()) {
+            throw new ProblemsException(List.of(Problem.error(
+                    NO_MEETING_LINE, "edge", "\"" + name + "\", a " + kind, "be a hip or a valley that slopes")));
+        }
+        Angle between = planAngles.get(0).plus(planAngles.get(1));
+        Angle corner = kind == EdgeKind.VALLEY ? Angle.ofDegrees(360).minus(between) : between;
+        return MeetingLine.of(
+                faces().get(0).pitchFigure(), faces().get(1).pitchFigure(), Roof.onPlan(corner));
     }
 
     private void requireTwoFaces() {

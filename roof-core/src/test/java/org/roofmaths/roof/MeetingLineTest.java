@@ -10,6 +10,7 @@ import static org.roofmaths.units.Quantities.pitch;
 import org.junit.jupiter.api.Test;
 import org.roofmaths.problem.Problem;
 import org.roofmaths.problem.ProblemsException;
+import org.roofmaths.roof.MeetingLine.Side;
 import org.roofmaths.units.Angle;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
@@ -23,15 +24,15 @@ class MeetingLineTest {
         MeetingLine hip = MeetingLine.of(pitch("45°"), pitch("45°"), degrees(90));
 
         assertThat(hip.isValley()).isFalse();
-        assertThat(hip.firstPlanAngle().toDegrees()).isCloseTo(45, within(ROUNDING));
-        assertThat(hip.secondPlanAngle().toDegrees()).isCloseTo(45, within(ROUNDING));
+        assertThat(hip.planAngle(Side.FIRST).toDegrees()).isCloseTo(45, within(ROUNDING));
+        assertThat(hip.planAngle(Side.SECOND).toDegrees()).isCloseTo(45, within(ROUNDING));
         // tan p = 1 / √2
         assertThat(hip.pitch().toDegrees()).isCloseTo(Math.toDegrees(Math.atan(1 / Math.sqrt(2))), within(ROUNDING));
         assertThat(hip.planLengthPerRun().toDouble()).isCloseTo(Math.sqrt(2), within(ROUNDING));
         assertThat(hip.trueLengthPerRun().toDouble()).isCloseTo(Math.sqrt(3), within(ROUNDING));
         // sin b = sin 45° × cos 45° = 1/2
-        assertThat(hip.firstBacking().toDegrees()).isCloseTo(30, within(ROUNDING));
-        assertThat(hip.secondBacking().toDegrees()).isCloseTo(30, within(ROUNDING));
+        assertThat(hip.backing(Side.FIRST).toDegrees()).isCloseTo(30, within(ROUNDING));
+        assertThat(hip.backing(Side.SECOND).toDegrees()).isCloseTo(30, within(ROUNDING));
         assertThat(hip.angleInside().toDegrees()).isCloseTo(180 - 30 - 30, within(ROUNDING));
         assertThat(hip.angleOutside().toDegrees()).isCloseTo(180 + 30 + 30, within(ROUNDING));
     }
@@ -42,8 +43,8 @@ class MeetingLineTest {
         MeetingLine valley = MeetingLine.of(pitch("35°"), pitch("50°"), degrees(360 - 80));
 
         assertThat(valley.isValley()).isTrue();
-        assertThat(valley.firstPlanAngle()).isEqualTo(hip.firstPlanAngle());
-        assertThat(valley.secondPlanAngle()).isEqualTo(hip.secondPlanAngle());
+        assertThat(valley.planAngle(Side.FIRST)).isEqualTo(hip.planAngle(Side.FIRST));
+        assertThat(valley.planAngle(Side.SECOND)).isEqualTo(hip.planAngle(Side.SECOND));
         assertThat(valley.pitch()).isEqualTo(hip.pitch());
         assertThat(valley.trueLengthPerRun()).isEqualTo(hip.trueLengthPerRun());
         assertThat(valley.angleInside().toDegrees())
@@ -57,8 +58,8 @@ class MeetingLineTest {
 
         // tan d1 = tan t2 / tan t1
         double d1 = Math.toDegrees(Math.atan(Math.tan(Math.toRadians(50)) / Math.tan(Math.toRadians(30))));
-        assertThat(hip.firstPlanAngle().toDegrees()).isCloseTo(d1, within(ROUNDING));
-        assertThat(hip.secondPlanAngle().toDegrees()).isCloseTo(90 - d1, within(ROUNDING));
+        assertThat(hip.planAngle(Side.FIRST).toDegrees()).isCloseTo(d1, within(ROUNDING));
+        assertThat(hip.planAngle(Side.SECOND).toDegrees()).isCloseTo(90 - d1, within(ROUNDING));
     }
 
     @Test
@@ -66,8 +67,8 @@ class MeetingLineTest {
         MeetingLine one = MeetingLine.of(pitch("25°"), pitch("60°"), degrees(110));
         MeetingLine other = MeetingLine.of(pitch("60°"), pitch("25°"), degrees(110));
 
-        assertThat(other.firstPlanAngle().toDegrees())
-                .isCloseTo(one.secondPlanAngle().toDegrees(), within(ROUNDING));
+        assertThat(other.planAngle(Side.FIRST).toDegrees())
+                .isCloseTo(one.planAngle(Side.SECOND).toDegrees(), within(ROUNDING));
         assertThat(other.pitch().toDegrees()).isCloseTo(one.pitch().toDegrees(), within(ROUNDING));
         assertThat(other.angleInside().toDegrees()).isCloseTo(one.angleInside().toDegrees(), within(ROUNDING));
     }
@@ -76,12 +77,12 @@ class MeetingLineTest {
     void a_line_beyond_the_square_is_a_notice_and_its_backing_is_below_zero() {
         MeetingLine hip = MeetingLine.of(pitch("70°"), pitch("10°"), degrees(150));
 
-        assertThat(hip.secondPlanAngle().toDegrees()).isGreaterThan(90);
-        assertThat(hip.secondBacking()).isLessThan(Angle.ZERO);
+        assertThat(hip.planAngle(Side.SECOND).toDegrees()).isGreaterThan(90);
+        assertThat(hip.backing(Side.SECOND)).isLessThan(Angle.ZERO);
         assertThat(hip.problems())
                 .extracting(Problem::message)
                 .containsExactly(
-                        "the line lies at " + hip.secondPlanAngle()
+                        "the line lies at " + hip.planAngle(Side.SECOND)
                                 + " on plan to the eaves of the second slope, more than square; no jack rafter reaches it on that side");
         assertThat(MeetingLine.attempt(pitch("70°"), pitch("10°"), degrees(150)).problems())
                 .isEqualTo(hip.problems());

@@ -7,6 +7,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.roofmaths.roof.MeetingLine;
+import org.roofmaths.roof.MeetingLine.Side;
 import org.roofmaths.units.Angle;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
@@ -52,9 +53,9 @@ class MeetingLineProperties {
         }
 
         double onPlan = Math.hypot(line[0], line[1]);
-        assertThat(hip.firstPlanAngle().toDegrees())
+        assertThat(hip.planAngle(Side.FIRST).toDegrees())
                 .isCloseTo(Math.toDegrees(Math.atan2(line[1], line[0])), within(ROUNDING));
-        assertThat(hip.firstPlanAngle().plus(hip.secondPlanAngle()).toDegrees()).isCloseTo(corner, within(ROUNDING));
+        assertThat(hip.planAngle(Side.FIRST).plus(hip.planAngle(Side.SECOND)).toDegrees()).isCloseTo(corner, within(ROUNDING));
         assertThat(hip.pitch().toDegrees()).isCloseTo(Math.toDegrees(Math.atan2(line[2], onPlan)), within(ROUNDING));
         assertThat(hip.angleInside().toDegrees()).isCloseTo(180 - angle(n1, n2), within(ROUNDING));
         assertThat(hip.working().disagreements()).isEmpty();
@@ -66,11 +67,11 @@ class MeetingLineProperties {
             @ForAll @DoubleRange(min = 3, max = 85) double second,
             @ForAll @DoubleRange(min = 5, max = 175) double corner) {
         MeetingLine hip = MeetingLine.of(Pitch.ofDegrees(first), Pitch.ofDegrees(second), Angle.ofDegrees(corner));
-        double d = hip.firstPlanAngle().toRadians();
+        double d = hip.planAngle(Side.FIRST).toRadians();
         double p = hip.pitch().toRadians();
         double[] levelAcross = {-Math.cos(d) * Math.sin(p), -Math.sin(d) * Math.sin(p), Math.cos(p)};
 
-        assertThat(hip.firstBacking().abs().toDegrees())
+        assertThat(hip.backing(Side.FIRST).abs().toDegrees())
                 .isCloseTo(angle(normal(1, 0, Math.toRadians(first)), levelAcross), within(ROUNDING));
     }
 
@@ -86,7 +87,7 @@ class MeetingLineProperties {
         double shift = hip.shiftOfCovering(Length.ofMetres(0.1)).value().toMetres();
 
         // a point of the shifted line, moved square to it towards the second slope
-        double d = hip.firstPlanAngle().toRadians();
+        double d = hip.planAngle(Side.FIRST).toRadians();
         double x = 5 * Math.cos(d) - shift * Math.sin(d);
         double y = 5 * Math.sin(d) + shift * Math.cos(d);
         double heightOnFirst = y * Math.tan(t1) + 0.1 / Math.cos(t1);
