@@ -23,8 +23,8 @@ import org.roofmaths.working.Worked;
  */
 public sealed interface CoveringUnit extends Serializable permits SingleLapUnit, DoubleLapUnit {
     /** The sizes of a unit contradict each other. */
-    ProblemCode IMPOSSIBLE_UNIT =
-            ProblemCode.of("unit.impossible", "Measure ten units, and give the sizes again with their units of length.");
+    ProblemCode IMPOSSIBLE_UNIT = ProblemCode.of(
+            "unit.impossible", "Measure ten units, and give the sizes again with their units of length.");
 
     /** The length of a unit from head to tail. */
     Term<Length> LENGTH = Term.of("unit length", "L", Length.class);

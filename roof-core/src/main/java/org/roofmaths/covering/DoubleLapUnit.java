@@ -117,7 +117,8 @@ public non-sealed interface DoubleLapUnit extends CoveringUnit {
     @Override
     default Range<Length> coverRange() {
         return Range.closed(
-                width().plus(jointRange().lower().orElse(joint())), width().plus(jointRange().upper().orElse(joint())));
+                width().plus(jointRange().lower().orElse(joint())),
+                width().plus(jointRange().upper().orElse(joint())));
     }
 
     @Override
@@ -135,7 +136,9 @@ public non-sealed interface DoubleLapUnit extends CoveringUnit {
     }
 
     private Length fixedLength() {
-        return hanging().way() == Hanging.Way.HEAD_NAILED ? length().minus(hanging().size()) : length();
+        return hanging().way() == Hanging.Way.HEAD_NAILED
+                ? length().minus(hanging().size())
+                : length();
     }
 
     @Override
@@ -172,7 +175,8 @@ public non-sealed interface DoubleLapUnit extends CoveringUnit {
      */
     default Worked<Length> holingGauge(Length gauge) {
         if (hanging().way() == Hanging.Way.NIBS) {
-            throw new IllegalStateException("holing gauge must be asked of a nailed unit, but " + name() + " is " + hanging());
+            throw new IllegalStateException(
+                    "holing gauge must be asked of a nailed unit, but " + name() + " is " + hanging());
         }
         return Worked.by(HOLING_GAUGE, r -> {
             tellSizes(r);
@@ -212,9 +216,7 @@ public non-sealed interface DoubleLapUnit extends CoveringUnit {
             r.use(LENGTH, length());
             r.use(GAUGE, gauge);
             return r.record(
-                    UNDER_EAVES_LENGTH,
-                    length().minus(gauge),
-                    Formula.of(UNDER_EAVES_LENGTH, LENGTH.minus(GAUGE)));
+                    UNDER_EAVES_LENGTH, length().minus(gauge), Formula.of(UNDER_EAVES_LENGTH, LENGTH.minus(GAUGE)));
         });
     }
 
@@ -228,7 +230,9 @@ public non-sealed interface DoubleLapUnit extends CoveringUnit {
             Length wide = r.use(UNIT_WIDTH, width());
             Length open = r.use(JOINT, joint());
             return r.record(
-                    SIDELAP, wide.minus(open).dividedBy(2), Formula.of(SIDELAP, UNIT_WIDTH.minus(JOINT).over(2)));
+                    SIDELAP,
+                    wide.minus(open).dividedBy(2),
+                    Formula.of(SIDELAP, UNIT_WIDTH.minus(JOINT).over(2)));
         });
     }
 
@@ -296,7 +300,8 @@ public non-sealed interface DoubleLapUnit extends CoveringUnit {
 
     private void shortUnit(Problems problems, String where, ShortUnit unit) {
         UnitChecks.aboveAndBelow(problems, where + " length", unit.length(), "the length of ", length());
-        UnitChecks.aboveAndBelow(problems, where + " hanging length", unit.hangingLength(), "its length of ", unit.length());
+        UnitChecks.aboveAndBelow(
+                problems, where + " hanging length", unit.hangingLength(), "its length of ", unit.length());
     }
 
     /**

@@ -138,8 +138,9 @@ public non-sealed interface SingleLapUnit extends CoveringUnit {
         UnitChecks.least(problems, "crownHeight", crownHeight(), "the thickness of ", thickness());
         problems.require(mass().isPositive(), IMPOSSIBLE_UNIT, "mass", mass(), "be above 0 kg");
         UnitChecks.gaugeLimits(problems, leastGauge(), greatestGauge(), length());
-        halfUnit().ifPresent(half ->
-                UnitChecks.aboveAndBelow(problems, "halfUnit", half.width(), "the cover width of ", coverWidth()));
+        halfUnit()
+                .ifPresent(half -> UnitChecks.aboveAndBelow(
+                        problems, "halfUnit", half.width(), "the cover width of ", coverWidth()));
         leftVergeUnit().ifPresent(unit -> UnitChecks.above(problems, "leftVergeUnit", unit.width(), Length.ZERO));
         rightVergeUnit().ifPresent(unit -> UnitChecks.above(problems, "rightVergeUnit", unit.width(), Length.ZERO));
         problems.throwIfErrors();

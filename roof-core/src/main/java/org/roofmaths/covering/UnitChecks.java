@@ -16,7 +16,11 @@ final class UnitChecks {
 
     static void least(Problems problems, String where, Length given, String limitWords, Length limit) {
         problems.require(
-                !given.isShorterThan(limit), CoveringUnit.IMPOSSIBLE_UNIT, where, given, "be at least " + limitWords + limit);
+                !given.isShorterThan(limit),
+                CoveringUnit.IMPOSSIBLE_UNIT,
+                where,
+                given,
+                "be at least " + limitWords + limit);
     }
 
     static void aboveAndBelow(Problems problems, String where, Length given, String limitWords, Length limit) {

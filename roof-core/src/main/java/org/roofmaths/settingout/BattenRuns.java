@@ -57,7 +57,9 @@ public final class BattenRuns implements HasWorking, Serializable {
     }
 
     private Length widthAt(CourseLine line) {
-        return isRectangle() ? shape.eavesWidth() : shape.widthAt(line.exact().left().min(line.exact().right()));
+        return isRectangle()
+                ? shape.eavesWidth()
+                : shape.widthAt(line.exact().left().min(line.exact().right()));
     }
 
     private boolean isRectangle() {
@@ -90,7 +92,10 @@ public final class BattenRuns implements HasWorking, Serializable {
         }
         r.use(Courses.GAUGE_COUNT, courses.working().at(Courses.GAUGE_COUNT));
         r.use(SPECIAL, Figure.given(runs.size() - courses.gaugeCount() - 1));
-        r.record(COUNT, runs.size(), Formula.of(COUNT, Courses.GAUGE_COUNT.plus(1).plus(SPECIAL)));
+        r.record(
+                COUNT,
+                runs.size(),
+                Formula.of(COUNT, Courses.GAUGE_COUNT.plus(1).plus(SPECIAL)));
         if (isRectangle()) {
             r.use(RUN, Figure.given(shape.eavesWidth()));
             r.record(TOGETHER, together(), Formula.of(TOGETHER, COUNT.times(RUN)));

@@ -15,10 +15,13 @@ final class ClashProblems {
                 "courses",
                 apart,
                 width,
-                "the under-eaves course and the first full course lie " + apart + " apart, less than a batten of " + width
-                        + " is wide",
+                "the under-eaves course and the first full course lie " + apart + " apart, less than a batten of "
+                        + width + " is wide",
                 List.of(
-                        Mend.of("battens at the eaves", "one for both courses", "each course fixed near an edge of the batten"),
+                        Mend.of(
+                                "battens at the eaves",
+                                "one for both courses",
+                                "each course fixed near an edge of the batten"),
                         Mend.of(
                                 "battens at the eaves",
                                 "a bearer " + apart.plus(width) + " wide or wider",
@@ -32,10 +35,14 @@ final class ClashProblems {
                 "courses",
                 got,
                 asked,
-                "with battens " + step + " apart under the ridge the tops course has a headlap of " + got + ", " + asked.minus(got)
-                        + " short of the " + asked + " asked",
+                "with battens " + step + " apart under the ridge the tops course has a headlap of " + got + ", "
+                        + asked.minus(got) + " short of the " + asked + " asked",
                 List.of(
-                        Mend.of("last gauge", lastGauge + " there alone", lastGauge, "headlap of the tops course " + asked),
+                        Mend.of(
+                                "last gauge",
+                                lastGauge + " there alone",
+                                lastGauge,
+                                "headlap of the tops course " + asked),
                         Mend.of("tops course", "fixed without a batten of its own", "headlap as elsewhere")));
     }
 }

@@ -25,7 +25,11 @@ public final class ColumnChoice implements Serializable {
     record Level(Length wall, Length covered, Length cover, Length cut, List<RowShape> rows) implements Serializable {}
 
     /** The pieces of one course: what stands at its ends, how many whole units between, and the joint of double-lap units. */
-    record RowShape(List<End> left, int whole, List<End> right, @Nullable Length joint) implements Serializable {}
+    record RowShape(
+            List<End> left,
+            int whole,
+            List<End> right,
+            @Nullable Length joint) implements Serializable {}
 
     /** One piece at the end of a row. */
     record End(PieceKind kind, Length width) implements Serializable {}

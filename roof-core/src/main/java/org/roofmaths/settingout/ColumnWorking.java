@@ -115,7 +115,8 @@ final class ColumnWorking {
             r.use(HALF_WIDTH, Figure.given(tile.halfUnit().orElseThrow().width()));
             beside = plus(beside, HALF_WIDTH);
         }
-        Expression forUnits = beside == null ? at.of(COVERED_WIDTH) : at.of(COVERED_WIDTH).minus(beside);
+        Expression forUnits =
+                beside == null ? at.of(COVERED_WIDTH) : at.of(COVERED_WIDTH).minus(beside);
         if (arrangement.cuts() == 0) {
             countUncut(tile, columns.fixed(arrangement), beside);
             record(COVER_GOT, level.cover(), forUnits.over(at.of(UNIT_COUNT)));
@@ -134,18 +135,21 @@ final class ColumnWorking {
                 ? Figure.given(level.cover())
                 : Assumed.of(
                         level.cover(),
-                        "moved from the nominal cover, within " + tile.coverRange() + ", so that the cut is not too narrow",
+                        "moved from the nominal cover, within " + tile.coverRange()
+                                + ", so that the cut is not too narrow",
                         "give another range of covers");
     }
 
     /** As many as fill the least width at the greatest cover, or so many more. */
     private void countUncut(SingleLapUnit tile, Length fixed, @Nullable Expression beside) {
-        Length greatest = r.use(GREATEST_COVER, Figure.given(tile.coverRange().upper().orElse(tile.coverWidth())));
-        Length leastReach = plan.ends().left().leastReach().plus(plan.ends().right().leastReach());
+        Length greatest =
+                r.use(GREATEST_COVER, Figure.given(tile.coverRange().upper().orElse(tile.coverWidth())));
+        Length leastReach =
+                plan.ends().left().leastReach().plus(plan.ends().right().leastReach());
         r.use(LEAST_REACH, Figure.given(leastReach));
         Expression room = at.of(WALL_WIDTH).plus(LEAST_REACH);
-        int fewest = (int) greatest.timesToCover(
-                plan.leastWidth(level.wall()).minus(fixed).max(Length.ZERO));
+        int fewest = (int)
+                greatest.timesToCover(plan.leastWidth(level.wall()).minus(fixed).max(Length.ZERO));
         Expression count = (beside == null ? room : room.minus(beside)).timesToCover(GREATEST_COVER);
         record(UNIT_COUNT, chosen.count(), more(count, chosen.count() - fewest));
     }
@@ -154,7 +158,8 @@ final class ColumnWorking {
     private void countCut(SingleLapUnit tile, Length fixed, @Nullable Expression beside) {
         Length room = level.covered().minus(fixed);
         int most = (int) tile.coverWidth().timesIn(room.max(Length.ZERO)).count();
-        Expression width = beside == null ? at.of(COVERED_WIDTH) : at.of(COVERED_WIDTH).minus(beside);
+        Expression width =
+                beside == null ? at.of(COVERED_WIDTH) : at.of(COVERED_WIDTH).minus(beside);
         record(UNIT_COUNT, chosen.count(), more(width.timesIn(NOMINAL_COVER), chosen.count() - most));
     }
 
@@ -184,8 +189,10 @@ final class ColumnWorking {
     }
 
     private void countHalves(DoubleLapUnit unit) {
-        Length joint = r.use(GREATEST_JOINT, Figure.given(unit.jointRange().upper().orElse(unit.joint())));
-        Length leastReach = plan.ends().left().leastReach().plus(plan.ends().right().leastReach());
+        Length joint =
+                r.use(GREATEST_JOINT, Figure.given(unit.jointRange().upper().orElse(unit.joint())));
+        Length leastReach =
+                plan.ends().left().leastReach().plus(plan.ends().right().leastReach());
         r.use(LEAST_REACH, Figure.given(leastReach));
         Length twice = plan.leastWidth(level.wall()).plus(joint).times(2);
         int fewest = (int) unit.width().plus(joint).timesToCover(twice.max(Length.ZERO));
@@ -252,7 +259,8 @@ final class ColumnWorking {
                         ? Figure.given(joint)
                         : Assumed.of(
                                 joint,
-                                "moved from the joint wanted, within " + unit.jointRange() + ", so that the cut is not too narrow",
+                                "moved from the joint wanted, within " + unit.jointRange()
+                                        + ", so that the cut is not too narrow",
                                 "give another range of joints"));
         Expression first = start.isEmpty()
                 ? at.of(COVERED_WIDTH)
@@ -283,7 +291,10 @@ final class ColumnWorking {
         if (open == null || wide.isEmpty() || second.left().isEmpty()) {
             return;
         }
-        Length summed = wide.orElseThrow().width().minus(((DoubleLapUnit) plan.unit()).width()).minus(open);
+        Length summed = wide.orElseThrow()
+                .width()
+                .minus(((DoubleLapUnit) plan.unit()).width())
+                .minus(open);
         if (summed.minus(least).abs().compareTo(Length.STORAGE_RESOLUTION) <= 0) {
             record(SIDELAP_GOT, summed, WIDE_WIDTH.minus(UNIT_WIDTH).minus(joint));
         }

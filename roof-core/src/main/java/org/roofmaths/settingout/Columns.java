@@ -82,13 +82,16 @@ public final class Columns implements HasWorking, Serializable {
     public static final Term<Length> GREATEST_COVER = Term.of("greatest cover width", "cmax", Length.class);
 
     /** What the last unit at the right shows beyond its cover. */
-    public static final Term<Length> SHOWN_BEYOND_COVER = Term.of("width shown beyond the last cover", "eR", Length.class);
+    public static final Term<Length> SHOWN_BEYOND_COVER =
+            Term.of("width shown beyond the last cover", "eR", Length.class);
 
     /** The width of the left-hand verge unit. */
-    public static final Term<Length> LEFT_VERGE_WIDTH = Term.of("width of the left-hand verge unit", "wL", Length.class);
+    public static final Term<Length> LEFT_VERGE_WIDTH =
+            Term.of("width of the left-hand verge unit", "wL", Length.class);
 
     /** The width of the right-hand verge unit. */
-    public static final Term<Length> RIGHT_VERGE_WIDTH = Term.of("width of the right-hand verge unit", "wR", Length.class);
+    public static final Term<Length> RIGHT_VERGE_WIDTH =
+            Term.of("width of the right-hand verge unit", "wR", Length.class);
 
     /** The width of the half unit. */
     public static final Term<Length> HALF_WIDTH = Term.of("width of the half unit", "wh", Length.class);
@@ -136,7 +139,8 @@ public final class Columns implements HasWorking, Serializable {
         this.considered = List.copyOf(considered);
         this.chosen = chosen;
         this.atEaves = rowsOf(chosen.levels().get(0));
-        this.atTop = chosen.levels().size() == 1 ? atEaves : rowsOf(chosen.levels().get(1));
+        this.atTop =
+                chosen.levels().size() == 1 ? atEaves : rowsOf(chosen.levels().get(1));
     }
 
     /**
@@ -192,8 +196,7 @@ public final class Columns implements HasWorking, Serializable {
     /** The narrowest cut where nobody says otherwise. */
     static Figure<Length> halfAUnit(CoveringUnit unit) {
         Length whole = unit instanceof DoubleLapUnit d ? d.width() : unit.coverWidth();
-        return Assumed.of(
-                whole.dividedBy(2), "half a unit, common practice", "set smallestCut in the layout scheme");
+        return Assumed.of(whole.dividedBy(2), "half a unit, common practice", "set smallestCut in the layout scheme");
     }
 
     /** Where a cut goes if nobody says otherwise: to the wall if one end has one, else to the left. */
@@ -237,8 +240,12 @@ public final class Columns implements HasWorking, Serializable {
                     switch (aim) {
                         case NO_CUT -> choice.arrangement() == Arrangement.WHOLE_UNITS ? 0L : 1L;
                         case FEWEST_CUTS -> (long) choice.arrangement().cuts();
-                        case LEAST_CHANGE -> worst(choice, level -> level.covered().minus(plan.wantedWidth(level.wall())));
-                        case NOMINAL_COVER -> worst(choice, level -> level.cover().minus(plan.unit().coverWidth()));
+                        case LEAST_CHANGE ->
+                            worst(choice, level -> level.covered().minus(plan.wantedWidth(level.wall())));
+                        case NOMINAL_COVER ->
+                            worst(
+                                    choice,
+                                    level -> level.cover().minus(plan.unit().coverWidth()));
                         case FEWEST_COURSES, LARGEST_HEADLAP -> 0L;
                     });
         }
@@ -284,7 +291,8 @@ public final class Columns implements HasWorking, Serializable {
                     "columns",
                     widest,
                     one,
-                    "the face is too narrow for units in bond: at most " + widest + " can be covered, and one unit covers " + one,
+                    "the face is too narrow for units in bond: at most " + widest
+                            + " can be covered, and one unit covers " + one,
                     List.of(Mend.of("unit", "a narrower one", "joints broken in every course")));
         }
         return Problem.finding(
@@ -292,8 +300,8 @@ public final class Columns implements HasWorking, Serializable {
                 "columns",
                 widest,
                 one,
-                "the face is too narrow for a whole unit: at most " + widest + " can be covered, and one unit covers " + one
-                        + " at least",
+                "the face is too narrow for a whole unit: at most " + widest + " can be covered, and one unit covers "
+                        + one + " at least",
                 List.of(
                         Mend.of("width", more + " more", more, "1 whole unit"),
                         Mend.of("unit", "one unit cut to " + widest + " in each course", "held at both sides")));
@@ -324,7 +332,10 @@ public final class Columns implements HasWorking, Serializable {
         Length wholes = level.covered().minus(others);
         for (int i = 0; i < shape.whole(); i++) {
             Length left = share(wholes, i, shape.whole());
-            pieces.add(new Piece(PieceKind.WHOLE, at.plus(left), share(wholes, i + 1, shape.whole()).minus(left)));
+            pieces.add(new Piece(
+                    PieceKind.WHOLE,
+                    at.plus(left),
+                    share(wholes, i + 1, shape.whole()).minus(left)));
         }
         at = at.plus(wholes);
         for (ColumnChoice.End end : shape.right()) {
@@ -366,7 +377,8 @@ public final class Columns implements HasWorking, Serializable {
         if (!(plan.unit() instanceof SingleLapUnit tile)) {
             return Length.ZERO;
         }
-        boolean vergeUnit = plan.ends().right().isVerge() && tile.rightVergeUnit().isPresent();
+        boolean vergeUnit =
+                plan.ends().right().isVerge() && tile.rightVergeUnit().isPresent();
         boolean cutAtRight = new SingleLapColumns(plan, tile).cutsAtRight(chosen.arrangement());
         return vergeUnit || cutAtRight ? Length.ZERO : tile.sideLock();
     }
@@ -381,7 +393,8 @@ public final class Columns implements HasWorking, Serializable {
             if (plan.unit() instanceof SingleLapUnit tile) {
                 new ColumnWorking(plan, chosen, levels.get(i), level, r).singleLap(tile);
             } else {
-                new ColumnWorking(plan, chosen, levels.get(i), level, r).doubleLap((DoubleLapUnit) plan.unit(), sidelap());
+                new ColumnWorking(plan, chosen, levels.get(i), level, r)
+                        .doubleLap((DoubleLapUnit) plan.unit(), sidelap());
             }
         }
     }
@@ -435,7 +448,9 @@ public final class Columns implements HasWorking, Serializable {
     public Length coverGot() {
         ColumnChoice.Level level = chosen.levels().get(0);
         Length joint = level.rows().get(0).joint();
-        return joint == null ? level.cover() : ((DoubleLapUnit) plan.unit()).width().plus(joint);
+        return joint == null
+                ? level.cover()
+                : ((DoubleLapUnit) plan.unit()).width().plus(joint);
     }
 
     /** Returns the width that is covered at the eaves, from edge to edge. */
@@ -529,7 +544,11 @@ public final class Columns implements HasWorking, Serializable {
                         + " under the smallest cut of " + smallest,
                 List.of(
                         Mend.of("covered width", more + " more", more, "a cut of " + smallest),
-                        Mend.of("covered width", cut.width() + " less", cut.width().negated(), "no cut"),
+                        Mend.of(
+                                "covered width",
+                                cut.width() + " less",
+                                cut.width().negated(),
+                                "no cut"),
                         Mend.of("cut", "bonded or fixed to its neighbour", "held although narrow"))));
     }
 

@@ -74,7 +74,8 @@ final class CourseFrame {
         Figure<Length> leastFigure = plan.leastGauge();
         Length least = leastFigure == null ? null : r.use(Courses.LEAST_GAUGE, leastFigure);
         List<Places> places = Places.of(plan.lengths().map(Figure::value).isEqual());
-        Ends<Length> distance = eachEnd(places, p -> p.use(r, Courses.DISTANCE, plan.lengths().at(p.end())));
+        Ends<Length> distance =
+                eachEnd(places, p -> p.use(r, Courses.DISTANCE, plan.lengths().at(p.end())));
         return new CourseFrame(distance, 0, greatest, least, distance, Length.ZERO, Length.ZERO, false, places);
     }
 
@@ -88,24 +89,37 @@ final class CourseFrame {
         Length topDistance = r.use(Courses.TOP_DISTANCE, plan.topDistance());
         Ends<Length> topLine = eachEnd(places, p -> {
             Length length = p.use(r, Courses.FACE_LENGTH, plan.lengths().at(p.end()));
-            return p.record(r, Courses.TOP_LINE, length.minus(topDistance), q -> q.of(Courses.FACE_LENGTH).minus(Courses.TOP_DISTANCE));
+            return p.record(
+                    r,
+                    Courses.TOP_LINE,
+                    length.minus(topDistance),
+                    q -> q.of(Courses.FACE_LENGTH).minus(Courses.TOP_DISTANCE));
         });
         if (unit instanceof DoubleLapUnit slate && slate.hanging().way() == Hanging.Way.CENTRE_NAILED) {
             Length fixed = slate.length().plus(slate.hanging().size()).minus(overhang);
-            Ends<Length> distance = eachEnd(places, p -> p.record(
-                    r,
-                    Courses.DISTANCE,
-                    topLine.at(p.end()).minus(fixed),
-                    q -> q.of(Courses.TOP_LINE).minus(LENGTH).minus(HOLE_CLEARANCE).plus(Courses.OVERHANG)));
+            Ends<Length> distance = eachEnd(
+                    places,
+                    p -> p.record(
+                            r,
+                            Courses.DISTANCE,
+                            topLine.at(p.end()).minus(fixed),
+                            q -> q.of(Courses.TOP_LINE)
+                                    .minus(LENGTH)
+                                    .minus(HOLE_CLEARANCE)
+                                    .plus(Courses.OVERHANG)));
             return new CourseFrame(distance, -1, greatest, least, topLine, null, overhang, false, places);
         }
         Length hanging = hangingLength(unit, r);
-        Length first = r.record(
-                Courses.FIRST_LINE, hanging.minus(overhang), Courses.FIRST_BY_HANGING);
+        Length first = r.record(Courses.FIRST_LINE, hanging.minus(overhang), Courses.FIRST_BY_HANGING);
         Optional<ShortUnit> tops = unit instanceof DoubleLapUnit d ? d.topsUnit() : Optional.empty();
         if (tops.isEmpty()) {
-            Ends<Length> distance = eachEnd(places, p -> p.record(
-                    r, Courses.DISTANCE, topLine.at(p.end()).minus(first), q -> q.of(Courses.TOP_LINE).minus(Courses.FIRST_LINE)));
+            Ends<Length> distance = eachEnd(
+                    places,
+                    p -> p.record(
+                            r,
+                            Courses.DISTANCE,
+                            topLine.at(p.end()).minus(first),
+                            q -> q.of(Courses.TOP_LINE).minus(Courses.FIRST_LINE)));
             return new CourseFrame(distance, 0, greatest, least, topLine, first, overhang, false, places);
         }
         return withTops(plan, tops.orElseThrow(), hanging, first, greatest, least, topLine, overhang, places, r);
@@ -133,23 +147,27 @@ final class CourseFrame {
                         .orElse(true);
         r.use(Courses.TOPS_HANGING_LENGTH, Figure.given(tops.hangingLength()));
         if (width == null || !touch) {
-            Ends<Length> distance = eachEnd(places, p -> p.record(
-                    r,
-                    Courses.DISTANCE,
-                    wanted.at(p.end()),
-                    q -> q.of(Courses.TOP_LINE)
-                            .minus(Courses.FIRST_LINE)
-                            .plus(Courses.HANGING_LENGTH)
-                            .minus(Courses.TOPS_HANGING_LENGTH)));
+            Ends<Length> distance = eachEnd(
+                    places,
+                    p -> p.record(
+                            r,
+                            Courses.DISTANCE,
+                            wanted.at(p.end()),
+                            q -> q.of(Courses.TOP_LINE)
+                                    .minus(Courses.FIRST_LINE)
+                                    .plus(Courses.HANGING_LENGTH)
+                                    .minus(Courses.TOPS_HANGING_LENGTH)));
             return new CourseFrame(distance, 1, greatest, least, topLine, first, overhang, false, places);
         }
         Length step = r.use(Courses.BATTEN_WIDTH, width);
         r.note("the tops batten touches the one below");
-        Ends<Length> distance = eachEnd(places, p -> p.record(
-                r,
-                Courses.DISTANCE,
-                topLine.at(p.end()).minus(first).minus(step),
-                q -> q.of(Courses.TOP_LINE).minus(Courses.FIRST_LINE).minus(Courses.BATTEN_WIDTH)));
+        Ends<Length> distance = eachEnd(
+                places,
+                p -> p.record(
+                        r,
+                        Courses.DISTANCE,
+                        topLine.at(p.end()).minus(first).minus(step),
+                        q -> q.of(Courses.TOP_LINE).minus(Courses.FIRST_LINE).minus(Courses.BATTEN_WIDTH)));
         return new CourseFrame(distance, 0, greatest, least, topLine, first, overhang, true, places);
     }
 
@@ -169,9 +187,7 @@ final class CourseFrame {
             greatest = greatest.min(r.use(Courses.UNIT_GREATEST_GAUGE, own));
             by = by.least(Courses.UNIT_GREATEST_GAUGE);
         }
-        return r.isOn()
-                ? r.record(Courses.GREATEST_GAUGE, greatest, Formula.of(Courses.GREATEST_GAUGE, by))
-                : greatest;
+        return r.isOn() ? r.record(Courses.GREATEST_GAUGE, greatest, Formula.of(Courses.GREATEST_GAUGE, by)) : greatest;
     }
 
     private static Length overhang(CoursePlan plan, Recorder r) {
@@ -230,8 +246,7 @@ final class CourseFrame {
 
     boolean keepsLeastGauge(int parts) {
         Length least = leastGauge;
-        return least == null
-                || shorter().plus(Length.STORAGE_RESOLUTION).compareTo(least.times(parts)) >= 0;
+        return least == null || shorter().plus(Length.STORAGE_RESOLUTION).compareTo(least.times(parts)) >= 0;
     }
 
     boolean keepsGreatestGauge(int parts) {

@@ -32,13 +32,35 @@ record CoursePlan(
 
     CoursePlan withOverhang(Figure<Length> other) {
         return new CoursePlan(
-                lengths, unit, headlap, leastGauge, greatestGauge, other, overhangDirection, pitch, topDistance, battenWidth,
-                underEavesHoleToHead, preference, rounding);
+                lengths,
+                unit,
+                headlap,
+                leastGauge,
+                greatestGauge,
+                other,
+                overhangDirection,
+                pitch,
+                topDistance,
+                battenWidth,
+                underEavesHoleToHead,
+                preference,
+                rounding);
     }
 
     CoursePlan withTopDistance(Figure<Length> other) {
         return new CoursePlan(
-                lengths, unit, headlap, leastGauge, greatestGauge, overhang, overhangDirection, pitch, other, battenWidth,
-                underEavesHoleToHead, preference, rounding);
+                lengths,
+                unit,
+                headlap,
+                leastGauge,
+                greatestGauge,
+                overhang,
+                overhangDirection,
+                pitch,
+                other,
+                battenWidth,
+                underEavesHoleToHead,
+                preference,
+                rounding);
     }
 }

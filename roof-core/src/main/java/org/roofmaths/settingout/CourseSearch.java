@@ -71,12 +71,16 @@ final class CourseSearch {
 
     private Length onSlope(Length length) {
         Figure<Pitch> pitch = plan.pitch();
-        return plan.overhangDirection() == Direction.LEVEL && pitch != null ? pitch.value().slopeOver(length) : length;
+        return plan.overhangDirection() == Direction.LEVEL && pitch != null
+                ? pitch.value().slopeOver(length)
+                : length;
     }
 
     private Length asMeasured(Length onSlope) {
         Figure<Pitch> pitch = plan.pitch();
-        return plan.overhangDirection() == Direction.LEVEL && pitch != null ? pitch.value().runAlong(onSlope) : onSlope;
+        return plan.overhangDirection() == Direction.LEVEL && pitch != null
+                ? pitch.value().runAlong(onSlope)
+                : onSlope;
     }
 
     /** Takes the least change that fits, from the first play as far as it goes and the rest from the next. */
@@ -159,6 +163,7 @@ final class CourseSearch {
                 Courses.MOVED,
                 "courses",
                 got,
-                change + " is " + got + ", moved from the " + wanted + " wanted, within " + range + ", so that equal gauges fit");
+                change + " is " + got + ", moved from the " + wanted + " wanted, within " + range
+                        + ", so that equal gauges fit");
     }
 }

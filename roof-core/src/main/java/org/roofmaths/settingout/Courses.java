@@ -73,15 +73,17 @@ public final class Courses implements HasWorking, Serializable {
 
     /** No number of equal gauges keeps both limits of the gauge. */
     public static final ProblemCode NO_EQUAL_DIVISION = ProblemCode.of(
-            "courses.no-equal-division", "Move one of the fixed lines by the amount shown, or use a unit with other gauges.");
+            "courses.no-equal-division",
+            "Move one of the fixed lines by the amount shown, or use a unit with other gauges.");
 
     /** The top line lies on the first line or below it. */
-    public static final ProblemCode TOO_SHORT =
-            ProblemCode.of("courses.too-short", "Use a shorter unit, or cover the strip with a single course or with metal.");
+    public static final ProblemCode TOO_SHORT = ProblemCode.of(
+            "courses.too-short", "Use a shorter unit, or cover the strip with a single course or with metal.");
 
     /** The two ends differ by more than the limits of the gauge can take up. */
     public static final ProblemCode ENDS_TOO_UNEQUAL = ProblemCode.of(
-            "courses.ends-too-unequal", "Pack the eaves or the top at one end until the ends differ by less, or lay a tapered course.");
+            "courses.ends-too-unequal",
+            "Pack the eaves or the top at one end until the ends differ by less, or lay a tapered course.");
 
     /** Overhang or top distance were moved inside their ranges, because equal gauges did not fit otherwise. */
     public static final ProblemCode MOVED =
@@ -89,7 +91,8 @@ public final class Courses implements HasWorking, Serializable {
 
     /** The first two battens of a double-lap roof overlap. */
     public static final ProblemCode EAVES_CLASH = ProblemCode.of(
-            "courses.eaves-battens-clash", "Carry both courses on one batten or on one wider bearer, whoever lays it decides.");
+            "courses.eaves-battens-clash",
+            "Carry both courses on one batten or on one wider bearer, whoever lays it decides.");
 
     /** The battens under the ridge overlap, or leave the tops course too little headlap. */
     public static final ProblemCode TOPS_CLASH = ProblemCode.of(
@@ -174,13 +177,16 @@ public final class Courses implements HasWorking, Serializable {
     public static final Term<Length> UNDER_EAVES_LINE = Term.of("under-eaves line", "be", Length.class);
 
     /** From the under-eaves line to the first line. */
-    public static final Term<Length> EAVES_STEP = Term.of("step from the under-eaves line to the first line", "se", Length.class);
+    public static final Term<Length> EAVES_STEP =
+            Term.of("step from the under-eaves line to the first line", "se", Length.class);
 
     /** What is left between the first two battens. */
-    public static final Term<Length> EAVES_GAP = Term.of("clear space between the first two battens", "ge", Length.class);
+    public static final Term<Length> EAVES_GAP =
+            Term.of("clear space between the first two battens", "ge", Length.class);
 
     /** The hanging length of the short unit of the tops course. */
-    public static final Term<Length> TOPS_HANGING_LENGTH = Term.of("hanging length of the tops unit", "Ht", Length.class);
+    public static final Term<Length> TOPS_HANGING_LENGTH =
+            Term.of("hanging length of the tops unit", "Ht", Length.class);
 
     /** From the last full course's line to the line of the tops course. */
     public static final Term<Length> TOPS_STEP = Term.of("step to the tops line", "st", Length.class);
@@ -189,7 +195,8 @@ public final class Courses implements HasWorking, Serializable {
     public static final Term<Length> TOPS_HEADLAP = Term.of("headlap at the tops course", "ht", Length.class);
 
     /** The last gauge that would give the tops course the headlap asked. */
-    public static final Term<Length> LAST_GAUGE_FOR_TOPS = Term.of("last gauge for the headlap of the tops", "gt", Length.class);
+    public static final Term<Length> LAST_GAUGE_FOR_TOPS =
+            Term.of("last gauge for the headlap of the tops", "gt", Length.class);
 
     /** The longest slate of the top course that stays below the apex line. */
     public static final Term<Length> TOP_COURSE_LENGTH = Term.of("longest slate of the top course", "Lt", Length.class);
@@ -283,8 +290,9 @@ public final class Courses implements HasWorking, Serializable {
                 "gauge",
                 gauge,
                 "have a greatest gauge above 0 mm");
-        gauge.lower().ifPresent(least -> problems.require(
-                !least.isNegative(), GAUGE_LIMITS, "gauge", gauge, "have a least gauge of 0 mm or more"));
+        gauge.lower()
+                .ifPresent(least -> problems.require(
+                        !least.isNegative(), GAUGE_LIMITS, "gauge", gauge, "have a least gauge of 0 mm or more"));
         if (problems.hasErrors()) {
             return Attempt.failed(problems.list());
         }
@@ -292,7 +300,10 @@ public final class Courses implements HasWorking, Serializable {
                 distance.map(Figure::given),
                 null,
                 null,
-                gauge.lower().filter(Length::isPositive).<Figure<Length>>map(Figure::given).orElse(null),
+                gauge.lower()
+                        .filter(Length::isPositive)
+                        .<Figure<Length>>map(Figure::given)
+                        .orElse(null),
                 Figure.given(gauge.upper().orElseThrow()),
                 Figure.given(Length.ZERO),
                 Direction.ON_SLOPE,
@@ -331,7 +342,8 @@ public final class Courses implements HasWorking, Serializable {
         CourseFrame frame = CourseFrame.of(plan, r);
         List<Problem> problems = new ArrayList<>();
         int parts = frame.divisions(plan.preference()).orElseThrow();
-        int gauges = r.record(GAUGE_COUNT, parts - frame.extra, r.isOn() ? countFormula(frame, plan) : FIRST_BY_HANGING);
+        int gauges =
+                r.record(GAUGE_COUNT, parts - frame.extra, r.isOn() ? countFormula(frame, plan) : FIRST_BY_HANGING);
         Ends<Length> gauge = CourseFrame.eachEnd(
                 frame.places,
                 p -> p.record(
@@ -341,14 +353,14 @@ public final class Courses implements HasWorking, Serializable {
                         q -> q.of(DISTANCE).over(more(GAUGE_COUNT, frame.extra))));
         Length excess = null;
         if (parts > 1) {
-            Places longer = frame.places.get(frame.places.size() == 1 ? 0 : frame.longerEnd().ordinal());
+            Places longer = frame.places.get(
+                    frame.places.size() == 1 ? 0 : frame.longerEnd().ordinal());
             Length wider = r.record(
                     GAUGE_WITH_ONE_FEWER,
                     frame.longer().dividedBy(parts - 1),
                     r.isOn()
                             ? Formula.of(
-                                    GAUGE_WITH_ONE_FEWER,
-                                    longer.of(DISTANCE).over(more(GAUGE_COUNT, frame.extra - 1)))
+                                    GAUGE_WITH_ONE_FEWER, longer.of(DISTANCE).over(more(GAUGE_COUNT, frame.extra - 1)))
                             : FIRST_BY_HANGING);
             excess = r.record(
                     EXCESS_WITH_ONE_FEWER,
@@ -359,8 +371,22 @@ public final class Courses implements HasWorking, Serializable {
         if (unit == null) {
             closeMarks(frame, plan, r);
             return new Solved(
-                    gauges, Ends.both(Length.ZERO), frame.topLine, frame.topLine, gauge, frame.greatestGauge, null, null,
-                    null, null, null, null, null, null, excess, List.of());
+                    gauges,
+                    Ends.both(Length.ZERO),
+                    frame.topLine,
+                    frame.topLine,
+                    gauge,
+                    frame.greatestGauge,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    excess,
+                    List.of());
         }
         Ends<Length> headlap = CourseFrame.eachEnd(
                 frame.places,
@@ -411,7 +437,8 @@ public final class Courses implements HasWorking, Serializable {
                 tops = frame.topLine;
                 Ends<Length> step = topsStep(frame, plan, topsUnit.orElseThrow(), doubleLap, gauge, r);
                 last = Ends.of(tops.left().minus(step.left()), tops.right().minus(step.right()));
-                topsHeadlap = topsHeadlap(frame, plan, topsUnit.orElseThrow(), doubleLap, gauge, headlap, step, problems, r);
+                topsHeadlap =
+                        topsHeadlap(frame, plan, topsUnit.orElseThrow(), doubleLap, gauge, headlap, step, problems, r);
             } else {
                 coverAtTop = coverAtTop(frame, plan, doubleLap, gauge, r);
                 if (holing != null) {
@@ -421,8 +448,22 @@ public final class Courses implements HasWorking, Serializable {
         }
         closeMarks(frame, plan, r);
         return new Solved(
-                gauges, first, last, frame.topLine, gauge, frame.greatestGauge, headlap, underEaves, underEavesLength, tops,
-                topsHeadlap, holing, topCourse, coverAtTop, excess, List.copyOf(problems));
+                gauges,
+                first,
+                last,
+                frame.topLine,
+                gauge,
+                frame.greatestGauge,
+                headlap,
+                underEaves,
+                underEavesLength,
+                tops,
+                topsHeadlap,
+                holing,
+                topCourse,
+                coverAtTop,
+                excess,
+                List.copyOf(problems));
     }
 
     private static Formula countFormula(CourseFrame frame, CoursePlan plan) {
@@ -450,7 +491,8 @@ public final class Courses implements HasWorking, Serializable {
             Recorder r) {
         Optional<ShortUnit> made = unit.underEavesUnit();
         if (made.isPresent()) {
-            Length hanging = r.use(UNDER_EAVES_HANGING_LENGTH, Figure.given(made.orElseThrow().hangingLength()));
+            Length hanging = r.use(
+                    UNDER_EAVES_HANGING_LENGTH, Figure.given(made.orElseThrow().hangingLength()));
             return Ends.both(r.record(
                     UNDER_EAVES_LINE,
                     hanging.minus(frame.overhang),
@@ -482,7 +524,9 @@ public final class Courses implements HasWorking, Serializable {
                         r,
                         UNDER_EAVES_LINE,
                         shortLength.at(p.end()).minus(hole).minus(frame.overhang),
-                        q -> q.of(UNDER_EAVES_LENGTH).minus(UNDER_EAVES_HOLE_TO_HEAD).minus(OVERHANG)));
+                        q -> q.of(UNDER_EAVES_LENGTH)
+                                .minus(UNDER_EAVES_HOLE_TO_HEAD)
+                                .minus(OVERHANG)));
     }
 
     private static void eavesClash(
@@ -517,7 +561,10 @@ public final class Courses implements HasWorking, Serializable {
         Ends<Length> gap = CourseFrame.eachEnd(
                 places,
                 p -> p.record(
-                        r, EAVES_GAP, step.at(p.end()).minus(wide), q -> q.of(EAVES_STEP).minus(BATTEN_WIDTH)));
+                        r,
+                        EAVES_GAP,
+                        step.at(p.end()).minus(wide),
+                        q -> q.of(EAVES_STEP).minus(BATTEN_WIDTH)));
         Length least = gap.left().min(gap.right());
         if (least.isNegative()) {
             Length apart = step.left().min(step.right());
@@ -557,7 +604,10 @@ public final class Courses implements HasWorking, Serializable {
                 p -> p.record(
                         r,
                         TOPS_HEADLAP,
-                        headlap.at(p.end()).plus(gauge.at(p.end())).minus(step.at(p.end())).minus(shorter),
+                        headlap.at(p.end())
+                                .plus(gauge.at(p.end()))
+                                .minus(step.at(p.end()))
+                                .minus(shorter),
                         q -> q.of(HEADLAP)
                                 .plus(q.of(GAUGE))
                                 .minus(q.of(TOPS_STEP))
@@ -573,7 +623,8 @@ public final class Courses implements HasWorking, Serializable {
                             LAST_GAUGE_FOR_TOPS,
                             got.at(p.end()).plus(gauge.at(p.end())).minus(asked),
                             q -> q.of(TOPS_HEADLAP).plus(q.of(GAUGE)).minus(HEADLAP_ASKED)));
-            problems.add(ClashProblems.atTops(least, asked, step.left(), lastGauge.left().min(lastGauge.right())));
+            problems.add(ClashProblems.atTops(
+                    least, asked, step.left(), lastGauge.left().min(lastGauge.right())));
         }
         return got;
     }
@@ -586,7 +637,9 @@ public final class Courses implements HasWorking, Serializable {
             return Ends.both(r.record(
                     COVER_NEEDED_AT_TOP,
                     top.plus(unit.hanging().size()).plus(asked),
-                    Formula.of(COVER_NEEDED_AT_TOP, TOP_DISTANCE.plus(HOLE_CLEARANCE).plus(HEADLAP_ASKED))));
+                    Formula.of(
+                            COVER_NEEDED_AT_TOP,
+                            TOP_DISTANCE.plus(HOLE_CLEARANCE).plus(HEADLAP_ASKED))));
         }
         // the head of the last course but one lies a gauge below the head of the last
         Length headAboveLine = unit.length().minus(unit.hangingLengthAt(Length.ZERO));
@@ -596,7 +649,11 @@ public final class Courses implements HasWorking, Serializable {
                         r,
                         COVER_NEEDED_AT_TOP,
                         top.minus(headAboveLine).plus(gauge.at(p.end())).plus(asked),
-                        q -> TOP_DISTANCE.minus(LENGTH).plus(HANGING_LENGTH).plus(q.of(GAUGE)).plus(HEADLAP_ASKED)));
+                        q -> TOP_DISTANCE
+                                .minus(LENGTH)
+                                .plus(HANGING_LENGTH)
+                                .plus(q.of(GAUGE))
+                                .plus(HEADLAP_ASKED)));
     }
 
     private static Ends<Length> topCourseLength(
@@ -804,7 +861,9 @@ public final class Courses implements HasWorking, Serializable {
                 .filter(line -> line.kind() != CourseKind.UNDER_EAVES)
                 .map(part)
                 .toList();
-        return Ends.of(all.stream().map(Ends::left).toList(), all.stream().map(Ends::right).toList());
+        return Ends.of(
+                all.stream().map(Ends::left).toList(),
+                all.stream().map(Ends::right).toList());
     }
 
     /** Returns how the marks are rounded. */
@@ -834,7 +893,7 @@ public final class Courses implements HasWorking, Serializable {
     /** Returns for example {@code 13 courses, 12 gauges: 326 mm left, 324.75 mm right}. */
     @Override
     public String toString() {
-        return courseCount() + " courses, " + solved.gauges + (solved.gauges == 1 ? " gauge: " : " gauges: ") + solved.gauge
-                + (solved.headlap == null ? "" : "; headlap " + solved.headlap);
+        return courseCount() + " courses, " + solved.gauges + (solved.gauges == 1 ? " gauge: " : " gauges: ")
+                + solved.gauge + (solved.headlap == null ? "" : "; headlap " + solved.headlap);
     }
 }

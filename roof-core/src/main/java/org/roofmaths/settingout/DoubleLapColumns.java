@@ -96,7 +96,8 @@ final class DoubleLapColumns {
         if (!twice.isPositive()) {
             return 0;
         }
-        return Math.toIntExact(fills ? cover.timesToCover(twice) : cover.timesIn(twice).count());
+        return Math.toIntExact(
+                fills ? cover.timesToCover(twice) : cover.timesIn(twice).count());
     }
 
     private ColumnChoice uncut(Arrangement arrangement, int halves, boolean wide) {
@@ -109,7 +110,8 @@ final class DoubleLapColumns {
             return ColumnChoice.rejected(
                     arrangement,
                     count,
-                    "halves are " + width(PieceKind.HALF) + " wide, but the smallest cut is " + plan.smallestCut().value());
+                    "halves are " + width(PieceKind.HALF) + " wide, but the smallest cut is "
+                            + plan.smallestCut().value());
         }
         List<ColumnChoice.Level> levels = new ArrayList<>();
         for (Length wall : walls) {
@@ -143,7 +145,9 @@ final class DoubleLapColumns {
     }
 
     private List<ColumnChoice.End> ends(List<PieceKind> kinds) {
-        return kinds.stream().map(kind -> new ColumnChoice.End(kind, width(kind))).toList();
+        return kinds.stream()
+                .map(kind -> new ColumnChoice.End(kind, width(kind)))
+                .toList();
     }
 
     private String wantsJoint(Length wall, List<Shape> shapes) {
@@ -198,7 +202,8 @@ final class DoubleLapColumns {
     }
 
     /** A course that starts with a piece at the end away from the cut, goes on with whole units, and ends with the cut piece. */
-    private ColumnChoice.@Nullable RowShape cutRow(List<PieceKind> start, Length covered, Length joint, Length smallest) {
+    private ColumnChoice.@Nullable RowShape cutRow(
+            List<PieceKind> start, Length covered, Length joint, Length smallest) {
         Length left = covered;
         for (PieceKind kind : start) {
             left = left.minus(width(kind)).minus(joint);

@@ -157,8 +157,8 @@ public final class FaceLayout implements HasWorking, Serializable {
                     "columns",
                     eaves.value().min(top.value()),
                     "above 0 mm",
-                    "nothing is left between the wall lines: the face is " + shape.eavesWidth() + " wide at the eaves and "
-                            + shape.topWidth() + " at the top, overhangs included",
+                    "nothing is left between the wall lines: the face is " + shape.eavesWidth()
+                            + " wide at the eaves and " + shape.topWidth() + " at the top, overhangs included",
                     List.of())));
         }
         return Columns.attempt(new ColumnPlan(
@@ -178,8 +178,7 @@ public final class FaceLayout implements HasWorking, Serializable {
             r.use(FACE_WIDTH, Figure.given(width));
             r.use(VERGE_OVERHANG_WANTED.at("left"), Figure.given(overhang.left()));
             r.use(VERGE_OVERHANG_WANTED.at("right"), Figure.given(overhang.right()));
-            return r.record(
-                    Columns.WALL_WIDTH, width.minus(overhang.left()).minus(overhang.right()), WALL_BY_FACE);
+            return r.record(Columns.WALL_WIDTH, width.minus(overhang.left()).minus(overhang.right()), WALL_BY_FACE);
         });
     }
 
@@ -227,16 +226,20 @@ public final class FaceLayout implements HasWorking, Serializable {
 
     /** Returns the battens; or, if courses are missing, the findings that say why. */
     public Attempt<BattenRuns> battens() {
-        return courses.hasValue() ? Attempt.of(new BattenRuns(courses.orThrow(), shape)) : Attempt.failed(courses.problems());
+        return courses.hasValue()
+                ? Attempt.of(new BattenRuns(courses.orThrow(), shape))
+                : Attempt.failed(courses.problems());
     }
 
     /** Returns the underlay; empty if the scheme names no roll or no laps. */
     public Optional<Underlay> underlay() {
-        return scheme.underlayRoll().flatMap(roll -> scheme.underlay().map(demand -> {
-            Length slope = shape.slopeLengths().left().max(shape.slopeLengths().right());
-            Length width = shape.eavesWidth().max(shape.topWidth());
-            return Underlay.over(slope, width, roll, demand);
-        }));
+        return scheme.underlayRoll()
+                .flatMap(roll -> scheme.underlay().map(demand -> {
+                    Length slope =
+                            shape.slopeLengths().left().max(shape.slopeLengths().right());
+                    Length width = shape.eavesWidth().max(shape.topWidth());
+                    return Underlay.over(slope, width, roll, demand);
+                }));
     }
 
     /** Returns every finding and notice, courses first. */
@@ -272,8 +275,12 @@ public final class FaceLayout implements HasWorking, Serializable {
     /** Returns courses and columns in one line each, or why they are missing. */
     @Override
     public String toString() {
-        return courses.value().map(Courses::toString).orElseGet(() -> courses.problems().get(0).message())
+        return courses.value()
+                        .map(Courses::toString)
+                        .orElseGet(() -> courses.problems().get(0).message())
                 + "\n"
-                + columns.value().map(Columns::toString).orElseGet(() -> columns.problems().get(0).message());
+                + columns.value()
+                        .map(Columns::toString)
+                        .orElseGet(() -> columns.problems().get(0).message());
     }
 }

@@ -130,7 +130,15 @@ public interface LayoutScheme extends Serializable {
 
     /** Returns the same scheme with other battens. */
     default LayoutScheme withBattens(BattenDemand battens) {
-        return copy(unit(), headlap(), overhangIntoGutter(), topDistance(), left(), right(), Optional.of(battens), preference());
+        return copy(
+                unit(),
+                headlap(),
+                overhangIntoGutter(),
+                topDistance(),
+                left(),
+                right(),
+                Optional.of(battens),
+                preference());
     }
 
     /** Returns the same scheme with another preference. */
@@ -193,8 +201,7 @@ public interface LayoutScheme extends Serializable {
                 "overhangIntoGutter",
                 overhang,
                 "be shorter than the unit's length of " + unit().length());
-        problems.require(
-                !topDistance().isNegative(), CONTRADICTION, "topDistance", topDistance(), "be 0 mm or more");
+        problems.require(!topDistance().isNegative(), CONTRADICTION, "topDistance", topDistance(), "be 0 mm or more");
         overhangRange().ifPresent(range -> inRange(problems, "overhangIntoGutter", overhang, range));
         topDistanceRange().ifPresent(range -> inRange(problems, "topDistance", topDistance(), range));
         rafterCentres().ifPresent(centres -> above(problems, "rafterCentres", centres));
@@ -202,12 +209,13 @@ public interface LayoutScheme extends Serializable {
         underlayRoll().ifPresent(roll -> {
             above(problems, "underlayRoll width", roll.width());
             above(problems, "underlayRoll length", roll.length());
-            underlay().ifPresent(demand -> problems.require(
-                    demand.horizontalLap().value().isShorterThan(roll.width()),
-                    CONTRADICTION,
-                    "underlay lap",
-                    demand.horizontalLap().value(),
-                    "be shorter than the roll is wide, " + roll.width()));
+            underlay()
+                    .ifPresent(demand -> problems.require(
+                            demand.horizontalLap().value().isShorterThan(roll.width()),
+                            CONTRADICTION,
+                            "underlay lap",
+                            demand.horizontalLap().value(),
+                            "be shorter than the roll is wide, " + roll.width()));
         });
         problems.throwIfErrors();
     }
@@ -218,7 +226,9 @@ public interface LayoutScheme extends Serializable {
 
     private static void inRange(Problems problems, String where, Length given, Range<Length> range) {
         problems.require(
-                range.contains(given) && range.lower().isPresent() && range.upper().isPresent(),
+                range.contains(given)
+                        && range.lower().isPresent()
+                        && range.upper().isPresent(),
                 CONTRADICTION,
                 where,
                 given,

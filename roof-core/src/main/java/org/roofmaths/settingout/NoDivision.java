@@ -46,7 +46,8 @@ final class NoDivision {
             Length lap = excess.times(unit instanceof DoubleLapUnit ? 2 : 1);
             Length left = Objects.requireNonNull(plan.headlap()).value().minus(lap);
             if (least.isPositive()) {
-                mends.add(Mend.of("headlap", lap + " less", lap.negated(), "headlap " + left + ", if the rules allow it"));
+                mends.add(Mend.of(
+                        "headlap", lap + " less", lap.negated(), "headlap " + left + ", if the rules allow it"));
             }
             mends.add(Mend.of("unit", "a longer one", "a greater gauge at the same headlap"));
         }
@@ -56,7 +57,8 @@ final class NoDivision {
                 frame.greatestGauge,
                 least,
                 least.isPositive()
-                        ? "the limits of the gauge cross: the greatest gauge is " + frame.greatestGauge + ", the least is " + least
+                        ? "the limits of the gauge cross: the greatest gauge is " + frame.greatestGauge
+                                + ", the least is " + least
                         : "the headlap asked leaves no gauge: the greatest gauge is " + frame.greatestGauge,
                 mends);
     }
@@ -143,14 +145,15 @@ final class NoDivision {
             return "";
         }
         Length gauge = frame.longer().dividedBy(fewer);
-        return gauges(fewer) + " of " + gauge + " pass".concat(fewer - frame.extra == 1 ? "es" : "") + " the greatest gauge of "
-                + frame.greatestGauge + " by " + gauge.minus(frame.greatestGauge) + ", and ";
+        return gauges(fewer) + " of " + gauge + " pass".concat(fewer - frame.extra == 1 ? "es" : "")
+                + " the greatest gauge of " + frame.greatestGauge + " by " + gauge.minus(frame.greatestGauge)
+                + ", and ";
     }
 
     private String tooClose(int parts) {
         Length gauge = frame.shorter().dividedBy(parts);
-        return gauges(parts) + " of " + gauge + (parts - frame.extra == 1 ? " falls" : " fall") + " short of the least gauge of " + least
-                + " by " + least.minus(gauge);
+        return gauges(parts) + " of " + gauge + (parts - frame.extra == 1 ? " falls" : " fall")
+                + " short of the least gauge of " + least + " by " + least.minus(gauge);
     }
 
     private String gauges(int parts) {
@@ -180,8 +183,8 @@ final class NoDivision {
             return;
         }
         switch (change) {
-            case OVERHANG -> mends.add(Mend.of(
-                    change + ", on the slope", size + (by.isPositive() ? " more" : " less"), by, result));
+            case OVERHANG ->
+                mends.add(Mend.of(change + ", on the slope", size + (by.isPositive() ? " more" : " less"), by, result));
             case TOP_DISTANCE -> {
                 if (plan.topDistance().value().meetsLeast(by)) {
                     mends.add(Mend.of(
@@ -213,8 +216,8 @@ final class NoDivision {
                 "courses",
                 apart,
                 room,
-                "the ends differ by " + apart + ", but " + gauges(parts) + " from " + least + " to " + frame.greatestGauge
-                        + " take up " + room + " only",
+                "the ends differ by " + apart + ", but " + gauges(parts) + " from " + least + " to "
+                        + frame.greatestGauge + " take up " + room + " only",
                 List.of(Mend.of(
                         Change.PACKING.toString(),
                         "eaves or top packed at the " + frame.longerEnd() + " end until it is " + excess + " shorter",

@@ -23,7 +23,13 @@ import java.util.Objects;
 public final class Preference implements Serializable {
     private static final long serialVersionUID = 1L;
     private static final Preference USUAL = new Preference(
-            List.of(Aim.NO_CUT, Aim.FEWEST_CUTS, Aim.LEAST_CHANGE, Aim.NOMINAL_COVER, Aim.FEWEST_COURSES, Aim.LARGEST_HEADLAP),
+            List.of(
+                    Aim.NO_CUT,
+                    Aim.FEWEST_CUTS,
+                    Aim.LEAST_CHANGE,
+                    Aim.NOMINAL_COVER,
+                    Aim.FEWEST_COURSES,
+                    Aim.LARGEST_HEADLAP),
             List.of(Change.OVERHANG, Change.TOP_DISTANCE, Change.FASCIA, Change.COURSES, Change.PACKING));
 
     private final List<Aim> aims;

@@ -53,8 +53,7 @@ final class SingleLapColumns {
     }
 
     boolean cutsAtRight(Arrangement arrangement) {
-        return arrangement == Arrangement.CUT_AT_BOTH_ENDS
-                || (arrangement.cuts() == 1 && plan.cutEnd() == End.RIGHT);
+        return arrangement == Arrangement.CUT_AT_BOTH_ENDS || (arrangement.cuts() == 1 && plan.cutEnd() == End.RIGHT);
     }
 
     List<ColumnChoice> choices() {
@@ -100,7 +99,9 @@ final class SingleLapColumns {
                 return ColumnChoice.rejected(arrangement, n, wantsCover(wall, fixed, n));
             }
             boolean overhangRules = plan.preference().puts(Aim.LEAST_CHANGE, Aim.NOMINAL_COVER);
-            Length aim = overhangRules ? plan.wantedWidth(wall) : fixed.plus(unit.coverWidth().times(n));
+            Length aim = overhangRules
+                    ? plan.wantedWidth(wall)
+                    : fixed.plus(unit.coverWidth().times(n));
             Length covered = aim.max(low).min(high);
             levels.add(level(wall, covered, covered.minus(fixed).dividedBy(n), Length.ZERO, arrangement, n));
         }
@@ -144,7 +145,9 @@ final class SingleLapColumns {
                         .minus(unit.coverWidth().times(n))
                         .dividedBy(cuts);
                 return ColumnChoice.rejected(
-                        arrangement, n, "leaves a cut of " + width + ", which must be from " + smallest + " to " + greatest);
+                        arrangement,
+                        n,
+                        "leaves a cut of " + width + ", which must be from " + smallest + " to " + greatest);
             }
             levels.add(level);
         }
@@ -166,7 +169,8 @@ final class SingleLapColumns {
                 covered = widen(wall, fixed.plus(cover.times(n)).plus(wanted.times(cuts)));
             } else {
                 covered = widen(wall, covered.plus(over));
-                cover = giveWay(cover, wanted.times(cuts).minus(covered.minus(fixed).minus(cover.times(n))), n);
+                cover = giveWay(
+                        cover, wanted.times(cuts).minus(covered.minus(fixed).minus(cover.times(n))), n);
             }
             cut = covered.minus(fixed).minus(cover.times(n)).dividedBy(cuts);
         }
@@ -223,6 +227,10 @@ final class SingleLapColumns {
         }
         rightVerge().ifPresent(verge -> right.add(new ColumnChoice.End(PieceKind.RIGHT_VERGE, verge.width())));
         return new ColumnChoice.Level(
-                wall, covered, cover, cut, List.of(new ColumnChoice.RowShape(List.copyOf(left), n, List.copyOf(right), null)));
+                wall,
+                covered,
+                cover,
+                cut,
+                List.of(new ColumnChoice.RowShape(List.copyOf(left), n, List.copyOf(right), null)));
     }
 }

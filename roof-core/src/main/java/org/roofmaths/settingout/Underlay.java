@@ -162,7 +162,8 @@ public final class Underlay implements HasWorking, Serializable {
 
     /** Returns how much of the last row lies beyond what has to be covered: room for larger laps. */
     public Length spare() {
-        Length covered = roll.width().plus(roll.width().minus(demand.horizontalLap().value()).times(rows - 1));
+        Length covered = roll.width()
+                .plus(roll.width().minus(demand.horizontalLap().value()).times(rows - 1));
         return covered.minus(slope.value()).minus(demand.topExtension().value());
     }
 

@@ -37,7 +37,8 @@ public final class UnitCounts implements Serializable {
             }
         }
         List<UnitCount> lines = new ArrayList<>();
-        sums.forEach((course, kinds) -> kinds.forEach((piece, count) -> lines.add(new UnitCount(course, piece, count))));
+        sums.forEach(
+                (course, kinds) -> kinds.forEach((piece, count) -> lines.add(new UnitCount(course, piece, count))));
         return new UnitCounts(lines);
     }
 
@@ -67,7 +68,10 @@ public final class UnitCounts implements Serializable {
      * @return the number, zero if there are none
      */
     public long count(PieceKind piece) {
-        return lines.stream().filter(line -> line.piece() == piece).mapToLong(UnitCount::count).sum();
+        return lines.stream()
+                .filter(line -> line.piece() == piece)
+                .mapToLong(UnitCount::count)
+                .sum();
     }
 
     /** Returns how many pieces there are in all. */

@@ -51,14 +51,13 @@ class CoveringUnitSpecTest {
 
     @Test
     void gauge_of_a_head_nailed_slate_counts_its_lap_from_the_hole() {
-        // Notes on Building Construction, Fidler revision, ch. XIII: Ladies, 16 x 8 in, headlap 3 in, hole 1 in from the head
+        // Notes on Building Construction, Fidler revision, ch. XIII: Ladies, 16 x 8 in, headlap 3 in, hole 1 in from
+        // the head
         DoubleLapUnit ladies = slate(inches(16), Hanging.headNailed(inches(1)));
 
         assertThat(ladies.gaugeFor(inches(3)).value()).isEqualTo(inches(6));
         assertThat(ladies.headlapAt(inches(6)).value()).isEqualTo(inches(3));
-        assertThat(ladies.gaugeFor(inches(3)).working().toText())
-                .isEqualTo(
-                        """
+        assertThat(ladies.gaugeFor(inches(3)).working().toText()).isEqualTo("""
                         gauge = (unit length − hole to head − headlap) ÷ 2
                           unit length = 406.4 mm  (given)
                           hole to head = 25.4 mm  (given)
@@ -73,9 +72,13 @@ class CoveringUnitSpecTest {
         DoubleLapUnit slate = slate(mm(600), Hanging.centreNailed(mm(4)));
 
         assertThat(slate.holingGauge(mm(250)).value()).isEqualTo(mm(250 + 100 + 4));
-        assertThat(slate(mm(400), Hanging.centreNailed(mm(4))).holingGauge(mm(162.5)).value())
+        assertThat(slate(mm(400), Hanging.centreNailed(mm(4)))
+                        .holingGauge(mm(162.5))
+                        .value())
                 .isEqualTo(mm(162.5 + 75 + 4));
-        assertThat(slate(mm(600), Hanging.headNailed(mm(25))).holingGauge(mm(250)).value())
+        assertThat(slate(mm(600), Hanging.headNailed(mm(25)))
+                        .holingGauge(mm(250))
+                        .value())
                 .isEqualTo(mm(600 - 25));
     }
 
@@ -83,20 +86,28 @@ class CoveringUnitSpecTest {
     void a_unit_on_nibs_has_no_holing_gauge() {
         assertThatThrownBy(() -> Samples.PLAIN_TILE.holingGauge(mm(100)))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage("holing gauge must be asked of a nailed unit, but plain tile is hung on nibs, hanging length 250 mm");
+                .hasMessage(
+                        "holing gauge must be asked of a nailed unit, but plain tile is hung on nibs, hanging length 250 mm");
     }
 
     @Test
     void under_eaves_slates_are_shorter_by_the_gauge() {
         // Modern Buildings, vol. 1: 450 slates, headlap 90: 270 centre-nailed at 180, 282.5 head-nailed at 167.5
-        assertThat(slate(mm(450), Hanging.centreNailed(mm(4))).underEavesLength(mm(180)).value()).isEqualTo(mm(450 - 180));
-        assertThat(slate(mm(450), Hanging.headNailed(mm(25))).underEavesLength(mm(167.5)).value())
+        assertThat(slate(mm(450), Hanging.centreNailed(mm(4)))
+                        .underEavesLength(mm(180))
+                        .value())
+                .isEqualTo(mm(450 - 180));
+        assertThat(slate(mm(450), Hanging.headNailed(mm(25)))
+                        .underEavesLength(mm(167.5))
+                        .value())
                 .isEqualTo(mm(167.5 + 90 + 25));
     }
 
     @Test
     void holed_slates_allow_twice_the_hole_less_the_length() {
-        assertThat(slate(mm(500), Hanging.centreNailed(mm(4))).greatestHeadlapForHole(mm(291.5)).value())
+        assertThat(slate(mm(500), Hanging.centreNailed(mm(4)))
+                        .greatestHeadlapForHole(mm(291.5))
+                        .value())
                 .isEqualTo(mm(2 * 291.5 - 500));
     }
 
@@ -114,10 +125,12 @@ class CoveringUnitSpecTest {
         // printed digits of nothing: these are the same sums, apart from the rounding of a double
         assertThat(slate.unitsPerSquareMetre(mm(212.5)).value()).isCloseTo(number, within(1e-9));
         assertThat(slate.battenPerSquareMetre(mm(212.5)).value()).isCloseTo(1 / 0.2125, within(1e-9));
-        assertThat(slate.massOnSlope(mm(212.5)).value().toKilogramsPerSquareMetre()).isCloseTo(1.6 * number, within(1e-9));
+        assertThat(slate.massOnSlope(mm(212.5)).value().toKilogramsPerSquareMetre())
+                .isCloseTo(1.6 * number, within(1e-9));
         assertThat(slate.massOnPlan(mm(212.5), Pitch.ofDegrees(40)).value().toKilogramsPerSquareMetre())
                 .isCloseTo(1.6 * number / Math.cos(Math.toRadians(40)), within(1e-9));
-        assertThat(slate.massOnPlan(mm(212.5), Pitch.ofDegrees(40)).working().disagreements()).isEmpty();
+        assertThat(slate.massOnPlan(mm(212.5), Pitch.ofDegrees(40)).working().disagreements())
+                .isEmpty();
     }
 
     @Test
@@ -140,8 +153,7 @@ class CoveringUnitSpecTest {
                         .leftVergeUnit(new PartUnit(mm(0), kg(2)))
                         .build())
                 .isInstanceOf(ProblemsException.class)
-                .hasMessage(
-                        """
+                .hasMessage("""
                         name must say what the unit is, but was " "
                         kind must be of a single-lap unit, but was clay plain tile
                         hangingLength must be above 0 mm and below the length of 420 mm, but was 430 mm
@@ -188,8 +200,7 @@ class CoveringUnitSpecTest {
                         .underEavesUnit(new ShortUnit(mm(190), mm(195), kg(0.8)))
                         .topsUnit(new ShortUnit(mm(600), mm(175), kg(0.8)))
                         .build())
-                .hasMessage(
-                        """
+                .hasMessage("""
                         kind must be of a double-lap unit, but was concrete single-lap tile
                         joint must be 0 mm or more and below the width of 250 mm, but was -1 mm
                         joint must lie in jointRange [3 mm..5 mm], but was -1 mm

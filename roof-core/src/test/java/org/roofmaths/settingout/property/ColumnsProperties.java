@@ -36,7 +36,8 @@ class ColumnsProperties {
         }
         Length end = pieces.get(pieces.size() - 1).to();
         boolean cutAtRight = pieces.get(pieces.size() - 1).kind().isCut();
-        assertThat(end.plus(cutAtRight ? Length.ZERO : mm(30))).isEqualTo(mm(wall).plus(columns.reachGot().right()));
+        assertThat(end.plus(cutAtRight ? Length.ZERO : mm(30)))
+                .isEqualTo(mm(wall).plus(columns.reachGot().right()));
         assertThat(VERGE.room().contains(columns.reachGot().left())).isTrue();
         assertThat(VERGE.room().contains(columns.reachGot().right())).isTrue();
         assertThat(columns.working().disagreements()).isEmpty();
@@ -50,7 +51,8 @@ class ColumnsProperties {
         for (Piece piece : columns.rows().get(0).pieces()) {
             if (piece.kind() == PieceKind.WHOLE) {
                 // the share of one unit is stored to the nearest nanometre
-                assertThat(piece.width().meetsLeast(mm(297)) && piece.width().meetsGreatest(mm(303))).isTrue();
+                assertThat(piece.width().meetsLeast(mm(297)) && piece.width().meetsGreatest(mm(303)))
+                        .isTrue();
             } else if (piece.kind().isCut()) {
                 assertThat(piece.width().meetsLeast(mm(150))).isTrue();
             }
@@ -89,12 +91,14 @@ class ColumnsProperties {
                     .isLessThanOrEqualTo(0);
             for (int i = 1; i < pieces.size(); i++) {
                 Length joint = pieces.get(i).from().minus(pieces.get(i - 1).to());
-                assertThat(joint.meetsLeast(mm(3)) && joint.meetsGreatest(mm(5))).isTrue();
+                assertThat(joint.meetsLeast(mm(3)) && joint.meetsGreatest(mm(5)))
+                        .isTrue();
             }
         }
         // half bond, less the play that joints of 3 to 5 mm give over the width and what a cut edge takes
         if (columns.arrangement() == Arrangement.WHOLE_UNITS) {
-            assertThat(columns.sidelap().orElseThrow().meetsLeast(mm(250 / 3.0))).isTrue();
+            assertThat(columns.sidelap().orElseThrow().meetsLeast(mm(250 / 3.0)))
+                    .isTrue();
         }
         assertThat(columns.working().disagreements()).isEmpty();
     }
@@ -119,13 +123,19 @@ class ColumnsProperties {
     @Property
     void mirroring_the_ends_mirrors_the_row(@ForAll @IntRange(min = 1100, max = 12_000) int wall) {
         FaceEnd gap = FaceEnd.abutment(Range.closed(mm(0), mm(10)));
-        Row here = Columns.across(mm(wall), Samples.SLATE, Ends.of(gap, VERGE)).rows().get(0);
-        Row there = Columns.across(mm(wall), Samples.SLATE, Ends.of(VERGE, gap)).rows().get(0);
+        Row here = Columns.across(mm(wall), Samples.SLATE, Ends.of(gap, VERGE))
+                .rows()
+                .get(0);
+        Row there = Columns.across(mm(wall), Samples.SLATE, Ends.of(VERGE, gap))
+                .rows()
+                .get(0);
 
         List<Length> widths = here.pieces().stream().map(Piece::width).toList();
-        List<Length> mirrored = new ArrayList<>(there.pieces().stream().map(Piece::width).toList());
+        List<Length> mirrored =
+                new ArrayList<>(there.pieces().stream().map(Piece::width).toList());
         Collections.reverse(mirrored);
-        boolean sameBond = here.pieces().stream().allMatch(piece -> piece.kind() == PieceKind.WHOLE) || here.cut().isPresent();
+        boolean sameBond = here.pieces().stream().allMatch(piece -> piece.kind() == PieceKind.WHOLE)
+                || here.cut().isPresent();
         if (sameBond) {
             assertThat(mirrored).isEqualTo(widths);
         } else {

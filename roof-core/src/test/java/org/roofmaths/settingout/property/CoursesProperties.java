@@ -41,13 +41,15 @@ class CoursesProperties {
     }
 
     @Property
-    void a_rounded_mark_is_never_off_by_more_than_half_a_step(@ForAll @DoubleRange(min = 300, max = 12_000) double distance) {
+    void a_rounded_mark_is_never_off_by_more_than_half_a_step(
+            @ForAll @DoubleRange(min = 300, max = 12_000) double distance) {
         Courses courses = Courses.divide(mm(distance), Range.atMost(mm(345)));
         List<Length> exact = courses.exactMarks().left();
         List<Length> marks = courses.marks().left();
 
         for (int i = 0; i < marks.size(); i++) {
-            assertThat(marks.get(i).minus(exact.get(i)).abs().compareTo(mm(0.5))).isLessThanOrEqualTo(0);
+            assertThat(marks.get(i).minus(exact.get(i)).abs().compareTo(mm(0.5)))
+                    .isLessThanOrEqualTo(0);
             assertThat(marks.get(i).toNanometres() % 1_000_000).isZero();
         }
     }
@@ -87,9 +89,15 @@ class CoursesProperties {
 
         Length by = (Length) attempt.problems().get(0).mends().get(0).by().orElseThrow();
         Length toward = by.isPositive() ? mm(-1) : mm(1);
-        assertThat(Courses.attemptDivide(Ends.both(mm(distance).plus(by)), gauge).hasValue()).isTrue();
-        assertThat(Courses.attemptDivide(Ends.both(mm(distance).plus(by).plus(toward)), gauge).hasValue()).isFalse();
-        assertThat(Courses.attemptDivide(Ends.both(mm(distance).minus(by).minus(toward)), gauge).hasValue()).isFalse();
+        assertThat(Courses.attemptDivide(Ends.both(mm(distance).plus(by)), gauge)
+                        .hasValue())
+                .isTrue();
+        assertThat(Courses.attemptDivide(Ends.both(mm(distance).plus(by).plus(toward)), gauge)
+                        .hasValue())
+                .isFalse();
+        assertThat(Courses.attemptDivide(Ends.both(mm(distance).minus(by).minus(toward)), gauge)
+                        .hasValue())
+                .isFalse();
     }
 
     @Property
@@ -110,15 +118,17 @@ class CoursesProperties {
     @Property
     void headlap_got_is_never_under_the_headlap_asked(
             @ForAll @IntRange(min = 1000, max = 9000) int left, @ForAll @IntRange(min = -60, max = 60) int lean) {
-        FaceLayout layout =
-                FaceLayout.on(FlatShape.of(Ends.of(mm(left), mm(left + lean)), mm(6100)), Samples.TOLLBAR);
+        FaceLayout layout = FaceLayout.on(FlatShape.of(Ends.of(mm(left), mm(left + lean)), mm(6100)), Samples.TOLLBAR);
         Courses courses = layout.courses().orThrow();
         Ends<Length> headlap = courses.headlap().orElseThrow();
 
         assertThat(headlap.left().meetsLeast(mm(90))).isTrue();
         assertThat(headlap.right().meetsLeast(mm(90))).isTrue();
         // tails stay where they were asked: the first line less what hangs below it
-        assertThat(courses.firstLine().left().minus(courses.holingGauge().orElseThrow().left())).isEqualTo(mm(-50));
+        assertThat(courses.firstLine()
+                        .left()
+                        .minus(courses.holingGauge().orElseThrow().left()))
+                .isEqualTo(mm(-50));
         assertThat(courses.working().disagreements()).isEmpty();
     }
 

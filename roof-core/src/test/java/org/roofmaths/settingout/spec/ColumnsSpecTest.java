@@ -83,9 +83,10 @@ class ColumnsSpecTest {
 
     @Test
     void the_shunt_ends_where_it_ends() {
-        // with both overhangs at 50 the half unit wants 303.04, with both at 38 302.0: hard against the end of the shunt
-        Columns columns =
-                Columns.across(mm(7320), tileWithLeftVergeUnit(), Ends.both(FaceEnd.verge(mm(50), Range.closed(mm(38), mm(50)))));
+        // with both overhangs at 50 the half unit wants 303.04, with both at 38 302.0: hard against the end of the
+        // shunt
+        Columns columns = Columns.across(
+                mm(7320), tileWithLeftVergeUnit(), Ends.both(FaceEnd.verge(mm(50), Range.closed(mm(38), mm(50)))));
 
         assertThat(columns.coverGot()).isEqualTo(mm(303));
         assertThat(columns.coveredWidth()).isEqualTo(mm(270 + 150 + 23 * 303 + 30));
@@ -102,7 +103,9 @@ class ColumnsSpecTest {
                 .startsWith(mm(155), mm(453), mm(750))
                 .endsWith(mm(5215));
         assertThat(columns.marksFromLeftEdge(columns.rows().get(0))).startsWith(mm(150));
-        assertThat(Columns.across(mm(5200), Samples.TILE, Ends.of(VERGE, WALL)).rows().get(0))
+        assertThat(Columns.across(mm(5200), Samples.TILE, Ends.of(VERGE, WALL))
+                        .rows()
+                        .get(0))
                 .hasToString("17 whole units, 1 half unit");
     }
 
@@ -141,10 +144,7 @@ class ColumnsSpecTest {
                 FaceLayout.on(FlatShape.rectangle(mm(350), mm(3000)), scheme).columns();
 
         assertThat(attempt.orThrow().rows().get(0)).hasToString("1 cut unit 20 mm wide, 1 whole unit");
-        assertThat(attempt.problems())
-                .singleElement()
-                .hasToString(
-                        """
+        assertThat(attempt.problems()).singleElement().hasToString("""
                         a cut of 20 mm at the left end cannot be avoided, 180 mm under the smallest cut of 200 mm
                           mend: covered width: 180 mm more; a cut of 200 mm
                           mend: covered width: 20 mm less; no cut
@@ -153,10 +153,10 @@ class ColumnsSpecTest {
 
     @Test
     void a_width_under_one_unit_is_a_finding() {
-        assertThat(Columns.attemptAcross(mm(250), Samples.TILE, Ends.both(FaceEnd.verge(mm(0)))).problems())
+        assertThat(Columns.attemptAcross(mm(250), Samples.TILE, Ends.both(FaceEnd.verge(mm(0))))
+                        .problems())
                 .singleElement()
-                .hasToString(
-                        """
+                .hasToString("""
                         the face is too narrow for a whole unit: at most 250 mm can be covered, and one unit covers 297 mm at least
                           mend: width: 47 mm more; 1 whole unit
                           mend: unit: one unit cut to 250 mm in each course; held at both sides""");
@@ -164,10 +164,10 @@ class ColumnsSpecTest {
 
     @Test
     void a_width_under_the_bond_is_a_finding() {
-        assertThat(Columns.attemptAcross(mm(300), Samples.SLATE, Ends.both(FaceEnd.verge(mm(0)))).problems())
+        assertThat(Columns.attemptAcross(mm(300), Samples.SLATE, Ends.both(FaceEnd.verge(mm(0))))
+                        .problems())
                 .singleElement()
-                .hasToString(
-                        """
+                .hasToString("""
                         the face is too narrow for units in bond: at most 300 mm can be covered, and one unit covers 250 mm
                           mend: unit: a narrower one; joints broken in every course""");
     }
@@ -230,9 +230,13 @@ class ColumnsSpecTest {
         Columns columns = Columns.across(mm(7320), tileWithLeftVergeUnit(), Ends.both(VERGE));
         Row row = columns.rows().get(0);
 
-        assertThat(row.pieces().get(0).from()).isEqualTo(columns.reachGot().left().negated());
+        assertThat(row.pieces().get(0).from())
+                .isEqualTo(columns.reachGot().left().negated());
         assertThat(IntStream.range(1, row.pieces().size()))
-                .allMatch(i -> row.pieces().get(i).from().equals(row.pieces().get(i - 1).to()));
+                .allMatch(i -> row.pieces()
+                        .get(i)
+                        .from()
+                        .equals(row.pieces().get(i - 1).to()));
         assertThat(row.pieces().get(24).to()).isEqualTo(mm(7320 + 45 - 30));
     }
 }

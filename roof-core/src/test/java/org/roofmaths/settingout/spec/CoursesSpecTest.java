@@ -80,10 +80,13 @@ class CoursesSpecTest {
 
     @Test
     void a_whole_count_is_not_pushed_over_by_storage() {
-        assertThat(Courses.divide(metres(2.07), Range.atMost(metres(0.345))).gaugeCount()).isEqualTo(6);
+        assertThat(Courses.divide(metres(2.07), Range.atMost(metres(0.345))).gaugeCount())
+                .isEqualTo(6);
         // 1750 + 25 + 25 mm at a slope of 4 in 3 is 3000 mm up the slope
-        assertThat(Courses.divide(mm(3000.0001), Range.atMost(mm(300))).gaugeCount()).isEqualTo(10);
-        assertThat(Courses.divide(mm(3000.001), Range.atMost(mm(300))).gaugeCount()).isEqualTo(11);
+        assertThat(Courses.divide(mm(3000.0001), Range.atMost(mm(300))).gaugeCount())
+                .isEqualTo(10);
+        assertThat(Courses.divide(mm(3000.001), Range.atMost(mm(300))).gaugeCount())
+                .isEqualTo(11);
     }
 
     @Test
@@ -94,9 +97,7 @@ class CoursesSpecTest {
         assertThat(attempt.problems()).singleElement().satisfies(problem -> {
             assertThat(problem.severity()).isEqualTo(Severity.FINDING);
             assertThat(problem.code()).isEqualTo(Courses.NO_EQUAL_DIVISION);
-            assertThat(problem)
-                    .hasToString(
-                            """
+            assertThat(problem).hasToString("""
                             no equal division: 2 gauges of 350 mm pass the greatest gauge of 345 mm by 5 mm, and 3 gauges of 233.333333 mm fall short of the least gauge of 310 mm by 76.666667 mm
                               mend: distance: 10 mm less; 2 gauges of 345 mm
                               mend: distance: 230 mm more; 3 gauges of 310 mm
@@ -109,8 +110,7 @@ class CoursesSpecTest {
         assertThat(Courses.attemptDivide(Ends.of(mm(3912), mm(3600)), Range.closed(mm(340), mm(345)))
                         .problems())
                 .singleElement()
-                .hasToString(
-                        """
+                .hasToString("""
                         the ends differ by 312 mm, but 12 gauges from 340 mm to 345 mm take up 60 mm only
                           mend: packing: eaves or top packed at the left end until it is 252 mm shorter; the ends differ by 60 mm""");
     }
@@ -119,8 +119,7 @@ class CoursesSpecTest {
     void wrong_sizes_are_told_together() {
         assertThatThrownBy(() -> Courses.divide(Ends.of(mm(0), mm(1e9)), Range.<Length>empty()))
                 .isInstanceOf(ProblemsException.class)
-                .hasMessage(
-                        """
+                .hasMessage("""
                         distance at the left must be above 0 mm and at most 1000000 mm, but was 0 mm
                         distance at the right must be above 0 mm and at most 1000000 mm, but was 1000000000 mm
                         gauge must have a greatest gauge above 0 mm, but was empty""");
@@ -130,7 +129,8 @@ class CoursesSpecTest {
     void a_division_that_throws_carries_its_finding() {
         assertThatThrownBy(() -> Courses.divide(mm(700), TILE_GAUGES))
                 .isInstanceOf(ProblemsException.class)
-                .hasMessageStartingWith("no equal division: 2 gauges of 350 mm pass the greatest gauge of 345 mm by 5 mm");
+                .hasMessageStartingWith(
+                        "no equal division: 2 gauges of 350 mm pass the greatest gauge of 345 mm by 5 mm");
     }
 
     private static LayoutScheme slates(double clearance, double overhang, double headlap) {
@@ -185,10 +185,7 @@ class CoursesSpecTest {
         assertThat(courses.underEavesLine().orElseThrow().exact()).isEqualTo(Ends.both(mm(257 - 25 - 4)));
         assertThat(courses.sharesFirstBatten()).isTrue();
         assertThat(courses.battenCount()).isEqualTo(20);
-        assertThat(courses.problems())
-                .singleElement()
-                .hasToString(
-                        """
+        assertThat(courses.problems()).singleElement().hasToString("""
                         the under-eaves course and the first full course lie 29 mm apart, less than a batten of 50 mm is wide
                           mend: battens at the eaves: one for both courses; each course fixed near an edge of the batten
                           mend: battens at the eaves: a bearer 79 mm wide or wider; each course fixed as far from an edge as on a batten of its own""");
@@ -221,10 +218,7 @@ class CoursesSpecTest {
         assertThat(courses.lines().get(41).exact()).isEqualTo(Ends.both(mm(4150 - 38)));
         assertThat(courses.battenCount()).isEqualTo(1 + 41 + 1);
         assertThat(courses.working().at(Courses.EAVES_GAP).value()).isEqualTo(mm(250 - 175 - 38));
-        assertThat(courses.problems())
-                .singleElement()
-                .hasToString(
-                        """
+        assertThat(courses.problems()).singleElement().hasToString("""
                         with battens 38 mm apart under the ridge the tops course has a headlap of 54.2 mm, 10.8 mm short of the 65 mm asked
                           mend: last gauge: 87 mm there alone; headlap of the tops course 65 mm
                           mend: tops course: fixed without a batten of its own; headlap as elsewhere""");
@@ -235,8 +229,14 @@ class CoursesSpecTest {
     void tops_that_have_room_keep_the_headlap_of_all_courses() {
         LayoutScheme narrow = plainTiles()
                 .withBattens(new BattenDemand(
-                        Figure.given(mm(20)), Figure.given(mm(25)), Figure.given(mm(1200)), Figure.given(3), List.of()));
-        Courses courses = FaceLayout.on(FlatShape.rectangle(mm(5080), mm(4180)), narrow).courses().orThrow();
+                        Figure.given(mm(20)),
+                        Figure.given(mm(25)),
+                        Figure.given(mm(1200)),
+                        Figure.given(3),
+                        List.of()));
+        Courses courses = FaceLayout.on(FlatShape.rectangle(mm(5080), mm(4180)), narrow)
+                .courses()
+                .orThrow();
 
         // (4150 - 200 + 250 - 175) / 41 parts = 98.17...: 40 gauges and a last step shorter by 75
         assertThat(courses.gaugeCount()).isEqualTo(40);
@@ -259,7 +259,9 @@ class CoursesSpecTest {
                 .hanging(Hanging.headNailed(mm(25)))
                 .build();
         LayoutScheme scheme = slates(4, 50, 90).withUnit(slate);
-        Courses courses = FaceLayout.on(FlatShape.rectangle(mm(5100), mm(4060)), scheme).courses().orThrow();
+        Courses courses = FaceLayout.on(FlatShape.rectangle(mm(5100), mm(4060)), scheme)
+                .courses()
+                .orThrow();
 
         double first = 450 - 25 - 50;
         assertThat(courses.firstLine()).isEqualTo(Ends.both(mm(first)));
@@ -292,8 +294,11 @@ class CoursesSpecTest {
     @Test
     void play_is_taken_in_the_callers_order() {
         // 692 mm hold two gauges of 345 if the distance shrinks by 2
-        Courses byOverhang = FaceLayout.on(slopeFor(692), fixedTile(Preference.usual())).courses().orThrow();
-        Courses byTop = FaceLayout.on(slopeFor(692), fixedTile(Preference.usual().changing(Change.TOP_DISTANCE)))
+        Courses byOverhang = FaceLayout.on(slopeFor(692), fixedTile(Preference.usual()))
+                .courses()
+                .orThrow();
+        Courses byTop = FaceLayout.on(
+                        slopeFor(692), fixedTile(Preference.usual().changing(Change.TOP_DISTANCE)))
                 .courses()
                 .orThrow();
 
@@ -325,8 +330,7 @@ class CoursesSpecTest {
                         .courses()
                         .problems())
                 .singleElement()
-                .hasToString(
-                        """
+                .hasToString("""
                         no equal division: 2 gauges of 370 mm pass the greatest gauge of 345 mm by 25 mm, and 3 gauges of 246.666667 mm fall short of the least gauge of 310 mm by 63.333333 mm
                           mend: top distance: 50 mm more; 2 gauges of 345 mm
                           mend: overhang into the gutter, on the slope: 50 mm less; 2 gauges of 345 mm
@@ -338,7 +342,8 @@ class CoursesSpecTest {
     @Test
     void the_largest_headlap_takes_as_many_gauges_as_the_unit_allows() {
         Preference most = Preference.usual().aimingFor(Aim.LARGEST_HEADLAP);
-        Courses courses = FaceLayout.on(slopeFor(3450), fixedTile(most)).courses().orThrow();
+        Courses courses =
+                FaceLayout.on(slopeFor(3450), fixedTile(most)).courses().orThrow();
 
         assertThat(courses.gaugeCount()).isEqualTo(3450 / 310);
         assertThat(courses.headlap().orElseThrow().left())
@@ -352,8 +357,7 @@ class CoursesSpecTest {
                         .courses()
                         .problems())
                 .singleElement()
-                .hasToString(
-                        """
+                .hasToString("""
                         the slope is too short for two courses: the distance to divide is -5 mm
                           mend: slope length: 315 mm more; 2 courses at a gauge of 310 mm
                           mend: unit: a shorter one, or one course only; no gauge to divide""");
@@ -365,8 +369,7 @@ class CoursesSpecTest {
 
         assertThat(FaceLayout.on(slopeFor(3450), scheme).courses().problems())
                 .singleElement()
-                .hasToString(
-                        """
+                .hasToString("""
                         the limits of the gauge cross: the greatest gauge is 300 mm, the least is 310 mm
                           mend: headlap: 10 mm less; headlap 110 mm, if the rules allow it
                           mend: unit: a longer one; a greater gauge at the same headlap""");
@@ -382,13 +385,16 @@ class CoursesSpecTest {
                 .left(FaceEnd.verge(mm(50)))
                 .right(FaceEnd.verge(mm(50)))
                 .build();
-        Courses courses = FaceLayout.on(FlatShape.rectangle(mm(6100), mm(3459)), scheme).courses().orThrow();
+        Courses courses = FaceLayout.on(FlatShape.rectangle(mm(6100), mm(3459)), scheme)
+                .courses()
+                .orThrow();
 
         assertThat(courses.problems()).singleElement().satisfies(notice -> {
             assertThat(notice.severity()).isEqualTo(Severity.NOTICE);
             assertThat(notice)
-                    .hasToString("the batten width was not given, so nobody looked whether the battens of the under-eaves course and"
-                            + " of the first full course, 29 mm at both ends apart, overlap");
+                    .hasToString(
+                            "the batten width was not given, so nobody looked whether the battens of the under-eaves course and"
+                                    + " of the first full course, 29 mm at both ends apart, overlap");
         });
         assertThat(courses.battenCount()).isEqualTo(18);
     }

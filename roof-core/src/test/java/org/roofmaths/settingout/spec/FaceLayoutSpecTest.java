@@ -56,7 +56,8 @@ class FaceLayoutSpecTest {
         assertThat(courses.gaugeCount()).isEqualTo(10);
         assertThat(courses.marks().left())
                 .containsExactly(
-                        mm(336), mm(671), mm(1006), mm(1341), mm(1675), mm(2010), mm(2345), mm(2680), mm(3015), mm(3350), mm(3685));
+                        mm(336), mm(671), mm(1006), mm(1341), mm(1675), mm(2010), mm(2345), mm(2680), mm(3015),
+                        mm(3350), mm(3685));
         assertThat(layout.columns().orThrow().rows().get(0)).hasToString("1 half unit, 17 whole units");
         assertThat(layout.counts().orThrow()).hasToString("187 whole units, 11 half units");
         assertThat(layout.battens().orThrow()).hasToString("11 battens, 57695 mm together");
@@ -81,8 +82,14 @@ class FaceLayoutSpecTest {
         Courses courses = layout.courses().orThrow();
 
         assertThat(courses.gauge()).isEqualTo(Ends.of(mm(2945 / 15.0), mm(2927 / 15.0)));
-        assertThat(courses.marks().left()).startsWith(mm(258), mm(454)).endsWith(mm(3203), mm(3399)).hasSize(17);
-        assertThat(courses.marks().right()).startsWith(mm(259), mm(454)).endsWith(mm(3186), mm(3381)).hasSize(17);
+        assertThat(courses.marks().left())
+                .startsWith(mm(258), mm(454))
+                .endsWith(mm(3203), mm(3399))
+                .hasSize(17);
+        assertThat(courses.marks().right())
+                .startsWith(mm(259), mm(454))
+                .endsWith(mm(3186), mm(3381))
+                .hasSize(17);
         UnitCounts counts = layout.counts().orThrow();
         assertThat(counts.wholeUnits()).isEqualTo(9 * 24 + 9 * 21);
         assertThat(counts.unitsAndAHalf()).isEqualTo(9 * 2);
@@ -103,8 +110,9 @@ class FaceLayoutSpecTest {
         assertThat(layout.battens().hasValue()).isTrue();
         assertThat(layout.problems()).hasSize(1);
         assertThat(layout)
-                .hasToString(layout.courses().orThrow()
-                        + "\nthe face is too narrow for a whole unit: at most 205 mm can be covered, and one unit covers 297 mm at least");
+                .hasToString(
+                        layout.courses().orThrow()
+                                + "\nthe face is too narrow for a whole unit: at most 205 mm can be covered, and one unit covers 297 mm at least");
     }
 
     @Test
@@ -132,8 +140,7 @@ class FaceLayoutSpecTest {
                         .underlay(new UnderlayDemand(Figure.given(mm(150)), Figure.given(mm(100)), Figure.given(mm(0))))
                         .build())
                 .isInstanceOf(ProblemsException.class)
-                .hasMessage(
-                        """
+                .hasMessage("""
                         headlap must be 0 mm or more and below the unit's length of 420 mm, but was 420 mm
                         overhangIntoGutter must be measured level or on the slope, but was 500 mm plumb
                         overhangIntoGutter must be shorter than the unit's length of 420 mm, but was 500 mm
