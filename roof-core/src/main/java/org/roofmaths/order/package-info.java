@@ -9,6 +9,7 @@
  *       ({@link org.roofmaths.order.Stock}), what it costs ({@link org.roofmaths.order.Price}).
  *   <li>{@link org.roofmaths.order.Order}: the lines together, as text, Markdown or a plain tree; and the second order after a delivery
  *       that came short.
+ *   <li>{@link org.roofmaths.order.TakeOff}: what the layouts of some faces take, the one place where an order meets setting out.
  *   <li>{@link org.roofmaths.order.UnitsAlong}: units along a line, such as a ridge.
  *   <li>{@link org.roofmaths.order.CountCheck}: a counted number held against area over cover, with the difference explained.
  *   <li>{@link org.roofmaths.order.StockCutting}: which pieces are sawn from which stock length, with a bound on what any plan needs.
