@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
@@ -26,13 +27,13 @@ final class Catalogue {
     private static final String FOLDER = "data/";
     private static final String TABLE = ".csv";
     private static final int GREATEST_TABLE = 10_000;
-    private static final TreeMap<String, TreeMap<String, TreeMap<String, List<Subject<?>>>>> INDEX = readIndex();
+    private static final SortedMap<String, SortedMap<String, SortedMap<String, List<Subject<?>>>>> INDEX = readIndex();
     private static final Map<String, Edition> EDITIONS = new ConcurrentHashMap<>();
 
     private Catalogue() {}
 
     /** Returns jurisdictions, their documents, their editions and what these have tables about, all in order. */
-    static Map<String, TreeMap<String, TreeMap<String, List<Subject<?>>>>> index() {
+    static Map<String, SortedMap<String, SortedMap<String, List<Subject<?>>>>> index() {
         return INDEX;
     }
 
@@ -42,7 +43,9 @@ final class Catalogue {
     }
 
     private static Edition open(String jurisdiction, String document, String id) {
-        List<Subject<?>> subjects = INDEX.get(jurisdiction).get(document).get(id);
+        List<Subject<?>> subjects = INDEX.getOrDefault(jurisdiction, new TreeMap<>())
+                .getOrDefault(document, new TreeMap<>())
+                .getOrDefault(id, List.of());
         return new Edition(jurisdiction, document, id, subjects, new Files(jurisdiction, document, id));
     }
 
@@ -104,8 +107,8 @@ final class Catalogue {
         }
     }
 
-    private static TreeMap<String, TreeMap<String, TreeMap<String, List<Subject<?>>>>> readIndex() {
-        TreeMap<String, TreeMap<String, TreeMap<String, List<Subject<?>>>>> index = new TreeMap<>();
+    private static SortedMap<String, SortedMap<String, SortedMap<String, List<Subject<?>>>>> readIndex() {
+        SortedMap<String, SortedMap<String, SortedMap<String, List<Subject<?>>>>> index = new TreeMap<>();
         try (BufferedReader lines = new BufferedReader(open("index.txt"))) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 if (!line.endsWith(TABLE)) {

@@ -54,9 +54,10 @@ public final class Check<V> implements Serializable {
         return switch (ruling.kind()) {
             case SILENT, NOT_COVERED -> new Check<>(ruling, figure, Outcome.NOT_COVERED, null);
             case FACT_MISSING -> new Check<>(ruling, figure, Outcome.NEEDS_JUDGEMENT, null);
-            case FOUND -> figure == null
-                    ? new Check<>(ruling, null, Outcome.NEEDS_JUDGEMENT, null)
-                    : compared(ruling, ruling.orThrow().value(), figure);
+            case FOUND ->
+                figure == null
+                        ? new Check<>(ruling, null, Outcome.NEEDS_JUDGEMENT, null)
+                        : compared(ruling, ruling.orThrow().value(), figure);
         };
     }
 
@@ -180,8 +181,11 @@ public final class Check<V> implements Serializable {
         row().ifPresent(row -> text.append(' ').append(row.citation().toText()).append('.'));
         weakestProvenance()
                 .filter(weakest -> weakest.isWeakerThan(Provenance.QUOTED))
-                .ifPresent(weakest -> text.append(" Rests on ").append(weakness(weakest)).append('.'));
-        conditions().forEach(condition -> text.append(" To be confirmed: ").append(condition).append('.'));
+                .ifPresent(weakest ->
+                        text.append(" Rests on ").append(weakness(weakest)).append('.'));
+        conditions()
+                .forEach(condition ->
+                        text.append(" To be confirmed: ").append(condition).append('.'));
         mends().forEach(mend -> text.append(" Mend: ").append(mend).append('.'));
         return text.toString();
     }
@@ -215,9 +219,8 @@ public final class Check<V> implements Serializable {
             return "";
         }
         OptionalDouble percent = marginPercent();
-        String share = percent.isEmpty()
-                ? ""
-                : String.format(Locale.ROOT, " (%.1f %%)", Math.abs(percent.getAsDouble()));
+        String share =
+                percent.isEmpty() ? "" : String.format(Locale.ROOT, " (%.1f %%)", Math.abs(percent.getAsDouble()));
         return before + text(withoutSign(margin)) + share;
     }
 

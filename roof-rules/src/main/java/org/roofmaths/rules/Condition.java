@@ -69,7 +69,8 @@ final class Condition<T> implements Serializable {
     private static <T> Optional<Range<?>> rangeOf(Fact<T> fact, String cell) {
         try {
             if (cell.startsWith("[") || cell.startsWith("(")) {
-                Range<?> range = Range.parse(cell, end -> (Comparable) fact.read(end).orElseThrow(() -> new IllegalArgumentException(end)));
+                Range<?> range = Range.parse(
+                        cell, end -> (Comparable) fact.read(end).orElseThrow(() -> new IllegalArgumentException(end)));
                 return range.isEmpty() ? Optional.empty() : Optional.of(range);
             }
             return fact.read(cell).map(value -> Range.closed((Comparable) value, (Comparable) value));
@@ -122,9 +123,10 @@ final class Condition<T> implements Serializable {
         if (isAny() || other.isAny()) {
             return true;
         }
-        return range == null
-                ? words.stream().anyMatch(other.words::contains)
-                : !((Range) range).intersection((Range) other.range).isEmpty();
+        if (range == null || other.range == null) {
+            return words.stream().anyMatch(other.words::contains);
+        }
+        return !((Range) range).intersection((Range) other.range).isEmpty();
     }
 
     /** Returns the lower end of the range as a number, for an order among the ranges of one fact; words have none. */
@@ -138,7 +140,10 @@ final class Condition<T> implements Serializable {
 
     /** Tells whether the range of another condition on the same fact starts just where this one ends; whole numbers follow by one. */
     boolean joins(Condition<?> next) {
-        if (range == null || next.range == null || range.upper().isEmpty() || next.range.lower().isEmpty()) {
+        if (range == null
+                || next.range == null
+                || range.upper().isEmpty()
+                || next.range.lower().isEmpty()) {
             return false;
         }
         double step = next.lowerEnd() - number(range.upper().get());
@@ -166,8 +171,6 @@ final class Condition<T> implements Serializable {
     /** Returns the words in print, such as {@code sheltered or moderate}, or the range. */
     @Override
     public String toString() {
-        return range == null && !isAny()
-                ? words.stream().map(fact::text).collect(Collectors.joining(" or "))
-                : text;
+        return range == null && !isAny() ? words.stream().map(fact::text).collect(Collectors.joining(" or ")) : text;
     }
 }

@@ -149,7 +149,8 @@ public final class Demands {
         Situation here = situation.at(detail).with(Facts.METAL, Metal.LEAD);
         boolean isStepped = detail == Detail.STEP_AND_COVER || detail == Detail.STEP_FLASHING;
         @Nullable LeadSheet sheet = leadSheet(detail, found);
-        @Nullable Sourced<Length> upstand =
+        @Nullable
+        Sourced<Length> upstand =
                 found.need(Subjects.FLASHING_UPSTAND, isStepped ? here.at(Detail.COVER_FLASHING) : here);
         @Nullable Sourced<Length> cover = found.need(Subjects.FLASHING_COVER, here);
         @Nullable Sourced<Length> tuck = found.need(Subjects.FLASHING_TUCK, here);
@@ -207,8 +208,7 @@ public final class Demands {
         return vents(Subjects.HIGH_VENT_GAP, Subjects.HIGH_VENT_AREA);
     }
 
-    private Attempt<VentDemand> vents(
-            Subject<Length> byGap, Subject<AreaPerLength> byArea) {
+    private Attempt<VentDemand> vents(Subject<Length> byGap, Subject<AreaPerLength> byArea) {
         Ruling<Length> gap = rules.find(byGap, situation);
         if (gap.figure().isPresent()) {
             Sourced<Length> figure = gap.orThrow();
@@ -225,9 +225,7 @@ public final class Demands {
 
     private static VentDemand none(Ruling<?> ruling) {
         RuleRow<?> row = ruling.row().orElseThrow();
-        String conditions = row.toConfirm().isEmpty()
-                ? ""
-                : ", if " + String.join(" and ", row.toConfirm());
+        String conditions = row.toConfirm().isEmpty() ? "" : ", if " + String.join(" and ", row.toConfirm());
         return VentDemand.noneAsked("row " + row.id() + " asks for none" + conditions);
     }
 

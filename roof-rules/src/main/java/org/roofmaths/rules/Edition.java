@@ -182,8 +182,9 @@ public final class Edition implements RuleSet {
     /** Makes an edition of rows that are at hand. */
     static Edition ofRows(SourceInfo info, List<RuleRow<?>> rows) {
         Map<Subject<?>, List<RuleRow<?>>> bySubject = new LinkedHashMap<>();
-        rows.forEach(row ->
-                bySubject.computeIfAbsent(row.subject(), subject -> new ArrayList<>()).add(row));
+        rows.forEach(row -> bySubject
+                .computeIfAbsent(row.subject(), subject -> new ArrayList<>())
+                .add(row));
         bySubject.replaceAll((subject, list) -> List.copyOf(list));
         return new Edition(
                 info.jurisdiction,

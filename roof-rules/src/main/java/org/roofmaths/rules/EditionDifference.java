@@ -32,7 +32,9 @@ public final class EditionDifference {
         }
 
         private static String text(RuleRow<?> row) {
-            String when = row.conditions().isEmpty() ? "" : " for " + String.join(", ", row.conditions().values());
+            String when = row.conditions().isEmpty()
+                    ? ""
+                    : " for " + String.join(", ", row.conditions().values());
             return row.asPrinted() + when;
         }
     }
@@ -57,7 +59,8 @@ public final class EditionDifference {
         return new EditionDifference(older, newer, changes);
     }
 
-    private static void compare(List<? extends RuleRow<?>> before, List<? extends RuleRow<?>> after, List<RowChange> changes) {
+    private static void compare(
+            List<? extends RuleRow<?>> before, List<? extends RuleRow<?>> after, List<RowChange> changes) {
         for (RuleRow<?> row : before) {
             Optional<RuleRow<?>> same = after.stream()
                     .filter(other -> other.id().equals(row.id()))

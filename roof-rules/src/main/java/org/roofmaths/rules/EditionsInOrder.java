@@ -28,13 +28,16 @@ public final class EditionsInOrder implements RuleSet {
     @Override
     public List<Subject<?>> subjects() {
         return Subjects.all().stream()
-                .filter(subject -> editions.stream().anyMatch(edition -> edition.subjects().contains(subject)))
+                .filter(subject ->
+                        editions.stream().anyMatch(edition -> edition.subjects().contains(subject)))
                 .collect(Collectors.toUnmodifiableList());
     }
 
     @Override
     public <V> List<RuleRow<V>> rows(Subject<V> subject) {
-        return editions.stream().flatMap(edition -> edition.rows(subject).stream()).toList();
+        return editions.stream()
+                .flatMap(edition -> edition.rows(subject).stream())
+                .toList();
     }
 
     @Override

@@ -86,15 +86,15 @@ public final class Facts {
     /** The code of lead sheet. */
     public static final Fact<Integer> LEAD_CODE = add(Fact.number("lead_code", "code of lead sheet"));
     /** The colour of lead sheet. */
-    public static final Fact<String> LEAD_COLOUR =
-            add(Fact.word("lead_colour", "colour of lead sheet", "green", "yellow", "blue", "red", "black", "white", "orange"));
+    public static final Fact<String> LEAD_COLOUR = add(Fact.word(
+            "lead_colour", "colour of lead sheet", "green", "yellow", "blue", "red", "black", "white", "orange"));
     /** How a nail is driven. */
     public static final Fact<Nailing> NAILING = add(Fact.choice("nailing", "nailing", Nailing.class));
     /** The height of an edge above the ground. */
     public static final Fact<Length> EDGE_HEIGHT = add(Fact.length("edge_height", "height of the edge"));
     /** Between which points a secret gutter is measured. */
-    public static final Fact<String> MEASURED = add(Fact.word(
-            "measured", "what is measured", "channel-wall-to-fillet", "slates-clear"));
+    public static final Fact<String> MEASURED =
+            add(Fact.word("measured", "what is measured", "channel-wall-to-fillet", "slates-clear"));
     /** Whether an open valley is shallow. */
     public static final Fact<String> VALLEY_PITCH_CLASS =
             add(Fact.word("valley_pitch_class", "steepness of the valley", "shallow", "steep"));
@@ -118,7 +118,8 @@ public final class Facts {
     public static final Fact<Length> UPPER_ABOVE_EAVES =
             add(Fact.length("upper_above_eaves", "height of the upper vents above the eaves vents"));
     /** Which vents. */
-    public static final Fact<String> PLACE_OF_VENT = add(Fact.word("place_of_vent", "place of the vents", "high", "low"));
+    public static final Fact<String> PLACE_OF_VENT =
+            add(Fact.word("place_of_vent", "place of the vents", "high", "low"));
     /** Whether purlins hold the covering. */
     public static final Fact<String> PURLINS = add(Fact.word("purlins", "purlins", "with-purlins", "without-purlins"));
     /** The class of cover of a flashing. */
@@ -128,7 +129,8 @@ public final class Facts {
     /** The soil at the foundation. */
     public static final Fact<String> SOIL = add(Fact.word("soil", "soil", "expansive-or-collapsible", "other"));
     /** What surface sheds the rain. */
-    public static final Fact<String> SURFACE = add(Fact.word("surface", "surface", "flat", "roof", "steep-roof-or-wall"));
+    public static final Fact<String> SURFACE =
+            add(Fact.word("surface", "surface", "flat", "roof", "steep-roof-or-wall"));
     /** Whether rain is taken as wind-driven. */
     public static final Fact<String> WIND_DRIVEN =
             add(Fact.word("wind_driven", "wind with the rain", "wind-driven", "no-wind"));
@@ -149,9 +151,15 @@ public final class Facts {
     public static final Fact<Integer> GUTTER_CATEGORY = add(Fact.number("gutter_category", "category of the gutter"));
     /** What an overflow would do. */
     public static final Fact<String> GUTTER_RISK = add(Fact.word(
-            "gutter_risk", "what an overflow would do", "eaves", "eaves-overflow-hurts", "inside-building", "exceptional"));
+            "gutter_risk",
+            "what an overflow would do",
+            "eaves",
+            "eaves-overflow-hurts",
+            "inside-building",
+            "exceptional"));
     /** The drained run of a gutter over its water depth. */
-    public static final Fact<Ratio> LENGTH_TO_DEPTH = add(Fact.ratio("length_to_depth", "run of the gutter over its depth"));
+    public static final Fact<Ratio> LENGTH_TO_DEPTH =
+            add(Fact.ratio("length_to_depth", "run of the gutter over its depth"));
     /** What covers an outlet. */
     public static final Fact<String> OUTLET_COVER =
             add(Fact.word("outlet_cover", "cover of the outlet", "open", "grating"));

@@ -22,16 +22,19 @@ import org.roofmaths.working.SourceKind;
 final class RowReader {
     static final ProblemCode UNREADABLE =
             ProblemCode.of("rows.unreadable", "Mend the text so that every line is a row of comma-separated cells.");
-    static final ProblemCode NO_COLUMN = ProblemCode.of("rows.no-column", "Add the column to the first line and to every row.");
-    static final ProblemCode UNKNOWN_COLUMN =
-            ProblemCode.of("rows.unknown-column", "Name the column as one of those that the message lists, or take it out.");
-    static final ProblemCode CELL_COUNT =
-            ProblemCode.of("rows.cell-count", "Give every row as many cells as the first line has; quote a cell with a comma.");
-    static final ProblemCode BAD_CELL = ProblemCode.of("rows.bad-cell", "Write the cell in the form that the message gives.");
+    static final ProblemCode NO_COLUMN =
+            ProblemCode.of("rows.no-column", "Add the column to the first line and to every row.");
+    static final ProblemCode UNKNOWN_COLUMN = ProblemCode.of(
+            "rows.unknown-column", "Name the column as one of those that the message lists, or take it out.");
+    static final ProblemCode CELL_COUNT = ProblemCode.of(
+            "rows.cell-count", "Give every row as many cells as the first line has; quote a cell with a comma.");
+    static final ProblemCode BAD_CELL =
+            ProblemCode.of("rows.bad-cell", "Write the cell in the form that the message gives.");
     static final ProblemCode DUPLICATE_ID = ProblemCode.of("rows.duplicate-id", "Give every row an id of its own.");
-    static final ProblemCode OVERLAP =
-            ProblemCode.of("rows.overlap", "Narrow the conditions of one row, so that one row alone holds in any case.");
-    static final ProblemCode NO_ROWS = ProblemCode.of("rows.none", "Add at least one row below the names of the columns.");
+    static final ProblemCode OVERLAP = ProblemCode.of(
+            "rows.overlap", "Narrow the conditions of one row, so that one row alone holds in any case.");
+    static final ProblemCode NO_ROWS =
+            ProblemCode.of("rows.none", "Add at least one row below the names of the columns.");
 
     private static final String NOTHING = "-";
     private static final String NONE = "none";
@@ -73,8 +76,8 @@ final class RowReader {
         } else if (table.rows().isEmpty()) {
             problems.add(Problem.error(NO_ROWS, name, "no row", "have a line of column names and at least one row"));
         } else if (checkColumns(table.columns())) {
-            for (CsvRow line : table.rows()) {
-                readLine(table.columns(), line);
+            for (CsvRow row : table.rows()) {
+                readLine(table.columns(), row);
             }
             // Our own tables are held against overlaps when they are built, not each time they are read.
             if (subjectOfAll == null) {
@@ -92,7 +95,8 @@ final class RowReader {
         allowed.addAll(THEIRS_IF_WANTED);
         for (String column : required) {
             if (!columns.contains(column)) {
-                problems.add(Problem.error(NO_COLUMN, name + ", line 1", String.join(", ", columns), "have a column " + column));
+                problems.add(Problem.error(
+                        NO_COLUMN, name + ", line 1", String.join(", ", columns), "have a column " + column));
             }
         }
         for (String column : columns) {
@@ -102,7 +106,8 @@ final class RowReader {
                         UNKNOWN_COLUMN,
                         name + ", line 1, column " + (columns.indexOf(column) + 1),
                         "\"" + column + "\"",
-                        "be one of " + String.join(", ", allowed.stream().distinct().toList()) + " or a fact: " + facts));
+                        "be one of "
+                                + String.join(", ", allowed.stream().distinct().toList()) + " or a fact: " + facts));
             }
         }
         if (columns.stream().distinct().count() < columns.size()) {
@@ -112,20 +117,28 @@ final class RowReader {
         return problems.isEmpty();
     }
 
-    private void readLine(List<String> columns, CsvRow line) {
-        if (line.cells().size() != columns.size()) {
+    /** One row of the table, its cells by the names of their columns. */
+    private record Line(long number, Map<String, String> cells) {
+        /** Returns a cell, or the sign for nothing where the table has no such column. */
+        String cell(String column) {
+            return cells.getOrDefault(column, NOTHING);
+        }
+    }
+
+    private void readLine(List<String> columns, CsvRow row) {
+        if (row.cells().size() != columns.size()) {
             problems.add(Problem.error(
                     CELL_COUNT,
-                    name + ", line " + line.line(),
-                    line.cells().size() + " cells",
+                    name + ", line " + row.line(),
+                    row.cells().size() + " cells",
                     "have " + columns.size() + " cells, as the first line has"));
             return;
         }
         int before = problems.size();
-        Map<String, String> cells = new LinkedHashMap<>();
+        Line line = new Line(row.line(), new LinkedHashMap<>());
         for (int i = 0; i < columns.size(); i++) {
-            String cell = line.cells().get(i);
-            cells.put(columns.get(i), cell);
+            String cell = row.cells().get(i);
+            line.cells().put(columns.get(i), cell);
             if (cell.isEmpty()) {
                 bad(line, columns.get(i), "\"\"", "not be blank; write " + NOTHING + " for nothing");
             }
@@ -134,31 +147,34 @@ final class RowReader {
             return;
         }
         Optional<Subject<?>> subject =
-                subjectOfAll == null ? Subjects.of(cells.get("subject")) : Optional.of(subjectOfAll);
+                subjectOfAll == null ? Subjects.of(line.cell("subject")) : Optional.of(subjectOfAll);
         if (subject.isEmpty()) {
-            bad(line, "subject", cells.get("subject"), "be one of "
-                    + Subjects.all().stream().map(Subject::id).sorted().collect(Collectors.joining(", ")));
+            bad(
+                    line,
+                    "subject",
+                    line.cell("subject"),
+                    "be one of "
+                            + Subjects.all().stream().map(Subject::id).sorted().collect(Collectors.joining(", ")));
         }
-        List<Condition<?>> conditions = conditions(line, cells);
-        Optional<Citation> citation = citation(line, cells);
-        checkId(line, cells.get("id"));
-        subject.ifPresent(about -> readFigure(about, line, cells, conditions, citation, before));
+        List<Condition<?>> conditions = conditions(line);
+        Optional<Citation> citation = citation(line);
+        checkId(line, line.cell("id"));
+        subject.ifPresent(about -> readFigure(about, line, conditions, citation, before));
     }
 
     private <V> void readFigure(
             Subject<V> subject,
-            CsvRow line,
-            Map<String, String> cells,
+            Line line,
             List<Condition<?>> conditions,
             Optional<Citation> citation,
             int problemsBefore) {
-        String unit = cells.get("unit");
+        String unit = line.cell("unit");
         V value = null;
-        if (!cells.get("value").equals(NONE)) {
+        if (!line.cell("value").equals(NONE)) {
             if (!subject.units().contains(unit)) {
                 bad(line, "unit", unit, "be " + oneOf(subject.units()) + ", for " + subject.words());
             } else {
-                value = value(subject, line, cells.get("value"), unit);
+                value = value(subject, line, line.cell("value"), unit);
             }
         }
         if (problems.size() == problemsBefore && citation.isPresent()) {
@@ -170,14 +186,14 @@ final class RowReader {
                             value,
                             citation.get(),
                             unit,
-                            seenIn(cells),
-                            listOf(cells.getOrDefault("confirm", NOTHING)),
-                            textOf(cells.getOrDefault("note", NOTHING))),
-                    line.line());
+                            seenIn(line),
+                            listOf(line.cell("confirm")),
+                            textOf(line.cell("note"))),
+                    line.number());
         }
     }
 
-    private <V> @Nullable V value(Subject<V> subject, CsvRow line, String value, String unit) {
+    private <V> @Nullable V value(Subject<V> subject, Line line, String value, String unit) {
         try {
             return subject.kind().read(value, unit);
         } catch (IllegalArgumentException | ArithmeticException unreadable) {
@@ -186,61 +202,79 @@ final class RowReader {
         }
     }
 
-    private List<Condition<?>> conditions(CsvRow line, Map<String, String> cells) {
+    private List<Condition<?>> conditions(Line line) {
         List<Condition<?>> conditions = new ArrayList<>();
-        cells.forEach((column, cell) -> Facts.of(column).ifPresent(fact -> {
-            Optional<? extends Condition<?>> condition = Condition.read(fact, cell);
-            if (condition.isPresent()) {
-                conditions.add(condition.get());
-            } else {
-                bad(line, column, cell, "be any, or " + fact.form() + (fact.isChoice() ? ", several parted by /" : ""));
-            }
-        }));
+        line.cells()
+                .forEach((column, cell) -> Facts.of(column).ifPresent(fact -> {
+                    Optional<? extends Condition<?>> condition = Condition.read(fact, cell);
+                    if (condition.isPresent()) {
+                        conditions.add(condition.get());
+                    } else {
+                        bad(
+                                line,
+                                column,
+                                cell,
+                                "be any, or " + fact.form() + (fact.isChoice() ? ", several parted by /" : ""));
+                    }
+                }));
         return conditions;
     }
 
-    private Optional<Citation> citation(CsvRow line, Map<String, String> cells) {
+    private Optional<Citation> citation(Line line) {
         Optional<Provenance> provenance = Arrays.stream(Provenance.values())
-                .filter(mark -> mark.toString().equals(cells.get("provenance")))
+                .filter(mark -> mark.toString().equals(line.cell("provenance")))
                 .findFirst();
         if (provenance.isEmpty()) {
-            bad(line, "provenance", cells.get("provenance"), "be "
-                    + oneOf(Arrays.stream(Provenance.values()).map(Provenance::toString).toList()));
+            bad(
+                    line,
+                    "provenance",
+                    line.cell("provenance"),
+                    "be "
+                            + oneOf(Arrays.stream(Provenance.values())
+                                    .map(Provenance::toString)
+                                    .toList()));
         }
-        Optional<SourceKind> kind = subjectOfAll == null ? kind(line, cells.get("source_kind")) : Optional.of(info.kind());
-        if (subjectOfAll != null && info.seen(cells.get("seen_in")) == null) {
-            bad(line, "seen_in", cells.get("seen_in"), "be one of the texts that source.properties lists");
+        Optional<SourceKind> kind =
+                subjectOfAll == null ? kind(line, line.cell("source_kind")) : Optional.of(info.kind());
+        if (subjectOfAll != null && info.seen(line.cell("seen_in")) == null) {
+            bad(line, "seen_in", line.cell("seen_in"), "be one of the texts that source.properties lists");
         }
         if (provenance.isEmpty() || kind.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(Citation.builder()
                 .kind(kind.get())
-                .title(subjectOfAll == null ? cells.get("source") : info.get("title"))
-                .edition(subjectOfAll == null ? cells.get("source_edition") : info.get("edition"))
-                .locus(cells.get("locus"))
-                .rowId(cells.get("id"))
-                .asPrinted(cells.get("as_printed"))
+                .title(subjectOfAll == null ? line.cell("source") : info.get("title"))
+                .edition(subjectOfAll == null ? line.cell("source_edition") : info.get("edition"))
+                .locus(line.cell("locus"))
+                .rowId(line.cell("id"))
+                .asPrinted(line.cell("as_printed"))
                 .provenance(provenance.get())
                 .build());
     }
 
-    private Optional<SourceKind> kind(CsvRow line, String word) {
+    private Optional<SourceKind> kind(Line line, String word) {
         try {
             return Optional.of(SourceInfo.kind(word));
         } catch (IllegalArgumentException unknown) {
-            bad(line, "source_kind", word, "be "
-                    + oneOf(Arrays.stream(SourceKind.values()).map(Words::of).toList()));
+            bad(
+                    line,
+                    "source_kind",
+                    word,
+                    "be "
+                            + oneOf(Arrays.stream(SourceKind.values())
+                                    .map(Words::of)
+                                    .toList()));
             return Optional.empty();
         }
     }
 
-    private String seenIn(Map<String, String> cells) {
-        return subjectOfAll == null ? cells.get("source") : textOf(info.get("seen." + cells.get("seen_in")));
+    private String seenIn(Line line) {
+        return subjectOfAll == null ? line.cell("source") : textOf(info.get("seen." + line.cell("seen_in")));
     }
 
-    private void checkId(CsvRow line, String id) {
-        Long first = lineOfId.putIfAbsent(id, line.line());
+    private void checkId(Line line, String id) {
+        Long first = lineOfId.putIfAbsent(id, line.number());
         if (first != null) {
             problems.add(Problem.error(
                     DUPLICATE_ID, place(line, "id"), id, "be an id of its own (line " + first + " has it)"));
@@ -260,19 +294,20 @@ final class RowReader {
                             OVERLAP,
                             name + ", line " + lineOfRow.get(later),
                             later.id(),
-                            "not hold in a case in which " + earlier.id() + " of line " + lineOfRow.get(earlier) + " holds"));
+                            "not hold in a case in which " + earlier.id() + " of line " + lineOfRow.get(earlier)
+                                    + " holds"));
                 }
             }
         }
         return problems;
     }
 
-    private void bad(CsvRow line, String column, String given, String allowed) {
+    private void bad(Line line, String column, String given, String allowed) {
         problems.add(Problem.error(BAD_CELL, place(line, column), given, allowed));
     }
 
-    private String place(CsvRow line, String column) {
-        return String.format(Locale.ROOT, "%s, line %d, column %s", name, line.line(), column);
+    private String place(Line line, String column) {
+        return String.format(Locale.ROOT, "%s, line %d, column %s", name, line.number(), column);
     }
 
     private static String oneOf(List<String> words) {

@@ -47,6 +47,7 @@ public final class RuleDocument {
     /** Returns the short name, the title and the editions in one line. */
     @Override
     public String toString() {
-        return id + ": " + title() + " (" + kind() + "; " + String.join(", ", editions.stream().map(Edition::id).toList()) + ")";
+        return id + ": " + title() + " (" + kind() + "; "
+                + String.join(", ", editions.stream().map(Edition::id).toList()) + ")";
     }
 }

@@ -202,6 +202,7 @@ public final class RuleRow<V> implements Serializable {
     /** Returns the figure and its citation in one line. */
     @Override
     public String toString() {
-        return subject.words() + ": " + (value == null ? "silent" : value) + " (" + id() + "; " + citation.toText() + ")";
+        return subject.words() + ": " + (value == null ? "silent" : value) + " (" + id() + "; " + citation.toText()
+                + ")";
     }
 }

@@ -51,7 +51,9 @@ public sealed interface RuleSet extends Serializable permits Edition, EditionsIn
      * @return the check; it needs a person's judgement if what was got was not told
      */
     default <V> Check<V> check(Subject<V> subject, Situation situation) {
-        return Check.of(find(subject, situation), subject.measuredBy().flatMap(situation::get).map(Figure::given));
+        return Check.of(
+                find(subject, situation),
+                subject.measuredBy().flatMap(situation::get).map(Figure::given));
     }
 
     /**

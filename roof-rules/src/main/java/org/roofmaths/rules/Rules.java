@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.roofmaths.covering.UnitKind;
 import org.roofmaths.problem.Problem;
 import org.roofmaths.problem.ProblemCode;
 import org.roofmaths.problem.ProblemsException;
@@ -83,10 +82,13 @@ public final class Rules {
     }
 
     private static void addAll(String jurisdiction, Map<String, List<Edition>> documents) {
-        Catalogue.index().getOrDefault(jurisdiction, new TreeMap<>()).forEach((document, editions) ->
-                documents.put(document, editions.keySet().stream()
-                        .map(id -> Catalogue.edition(jurisdiction, document, id))
-                        .toList()));
+        Catalogue.index()
+                .getOrDefault(jurisdiction, new TreeMap<>())
+                .forEach((document, editions) -> documents.put(
+                        document,
+                        editions.keySet().stream()
+                                .map(id -> Catalogue.edition(jurisdiction, document, id))
+                                .toList()));
     }
 
     /** Returns the code of the jurisdiction. */
@@ -114,7 +116,11 @@ public final class Rules {
         return editions.stream()
                 .filter(one -> one.id().equals(Objects.requireNonNull(edition, "edition")))
                 .findFirst()
-                .orElseThrow(() -> none(NO_EDITION, "edition of " + editions.get(0).jurisdiction() + "/" + document, edition, ids(editions)));
+                .orElseThrow(() -> none(
+                        NO_EDITION,
+                        "edition of " + editions.get(0).jurisdiction() + "/" + document,
+                        edition,
+                        ids(editions)));
     }
 
     private List<Edition> editions(String document) {
@@ -138,7 +144,8 @@ public final class Rules {
         Objects.requireNonNull(day, "day");
         List<Edition> editions = editions(document);
         return editions.stream()
-                .filter(edition -> edition.inForceFrom().filter(from -> !from.isAfter(day)).isPresent())
+                .filter(edition ->
+                        edition.inForceFrom().filter(from -> !from.isAfter(day)).isPresent())
                 .filter(edition -> edition.inForceTo().filter(day::isAfter).isEmpty())
                 .reduce((earlier, later) -> later)
                 .orElseThrow(() -> new ProblemsException(List.of(Problem.error(
@@ -185,7 +192,10 @@ public final class Rules {
             int stroke = name.indexOf('/');
             if (stroke < 0) {
                 problems.add(Problem.error(
-                        NO_EDITION, "edition", name, "be document and edition parted by /, such as nhbc-standards/2024"));
+                        NO_EDITION,
+                        "edition",
+                        name,
+                        "be document and edition parted by /, such as nhbc-standards/2024"));
                 continue;
             }
             try {

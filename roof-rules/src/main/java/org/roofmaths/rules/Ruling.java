@@ -27,8 +27,8 @@ public final class Ruling<V> implements Serializable {
     private static final long serialVersionUID = 1L;
 
     /** There is no figure to give; the message says why. */
-    static final ProblemCode NO_FIGURE =
-            ProblemCode.of("rules.no-figure", "Give the figure yourself, tell the missing fact, or ask another document.");
+    static final ProblemCode NO_FIGURE = ProblemCode.of(
+            "rules.no-figure", "Give the figure yourself, tell the missing fact, or ask another document.");
 
     /**
      * What kind of answer a ruling is.
@@ -54,7 +54,12 @@ public final class Ruling<V> implements Serializable {
     private final boolean speaksOfIt;
 
     private Ruling(
-            Kind kind, Subject<V> subject, List<RuleRow<V>> rows, List<Fact<?>> missing, @Nullable String message, boolean speaksOfIt) {
+            Kind kind,
+            Subject<V> subject,
+            List<RuleRow<V>> rows,
+            List<Fact<?>> missing,
+            @Nullable String message,
+            boolean speaksOfIt) {
         this.kind = kind;
         this.subject = subject;
         this.rows = new ArrayList<>(rows);
@@ -102,9 +107,7 @@ public final class Ruling<V> implements Serializable {
                 .<Fact<?>>map(Condition::fact)
                 .distinct()
                 .toList();
-        String facts = missing.stream()
-                .map(fact -> namedBy(open, fact))
-                .collect(Collectors.joining(", the "));
+        String facts = missing.stream().map(fact -> namedBy(open, fact)).collect(Collectors.joining(", the "));
         return new Ruling<>(
                 Kind.FACT_MISSING,
                 subject,
@@ -166,9 +169,12 @@ public final class Ruling<V> implements Serializable {
                     .filter(condition -> condition.fact().equals(fact))
                     .toList();
             if (asked.stream().allMatch(condition -> condition.match(situation) == Condition.Match.NO)) {
-                long below = asked.stream().filter(condition -> condition.sideOf(situation) < 0).count();
+                long below = asked.stream()
+                        .filter(condition -> condition.sideOf(situation) < 0)
+                        .count();
                 String side = below == asked.size() ? "below" : below == 0 ? "above" : "between";
-                String ranges = asked.stream().map(Condition::toString).distinct().collect(Collectors.joining(", "));
+                String ranges =
+                        asked.stream().map(Condition::toString).distinct().collect(Collectors.joining(", "));
                 return subject.words() + thing(situation) + " covers " + fact.words() + " " + ranges + "; "
                         + told(situation, fact) + " is " + side + (ranges.contains(", ") ? " them" : " it") + " ("
                         + edition.reference() + ", " + near.get(0).locus() + ")";

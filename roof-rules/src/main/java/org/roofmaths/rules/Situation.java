@@ -72,8 +72,8 @@ public final class Situation implements Serializable {
         Objects.requireNonNull(fact, "fact");
         Objects.requireNonNull(value, "value");
         if (fact.isChoice() && !fact.choices().contains(value)) {
-            throw new ProblemsException(List.of(Problem.error(
-                    NO_SUCH_CHOICE, fact.words(), value, "be one of " + fact.form())));
+            throw new ProblemsException(
+                    List.of(Problem.error(NO_SUCH_CHOICE, fact.words(), value, "be one of " + fact.form())));
         }
         Map<Fact<?>, Object> more = new LinkedHashMap<>(told);
         more.put(fact, value);

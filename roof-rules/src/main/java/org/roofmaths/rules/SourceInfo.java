@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.roofmaths.working.SourceKind;
@@ -49,13 +50,14 @@ final class SourceInfo implements Serializable {
     }
 
     /** Returns the page or text that a short name in the rows stands for. */
-    @Nullable String seen(String key) {
+    @Nullable
+    String seen(String key) {
         return properties.get(SEEN + key);
     }
 
     /** Returns the names and texts of the properties that start so, in the order of the alphabet. */
-    TreeMap<String, String> startingWith(String start) {
-        TreeMap<String, String> found = new TreeMap<>();
+    SortedMap<String, String> startingWith(String start) {
+        SortedMap<String, String> found = new TreeMap<>();
         properties.forEach((name, text) -> {
             if (name.startsWith(start)) {
                 found.put(name.substring(start.length()), text);

@@ -56,7 +56,8 @@ public final class Suitability implements Serializable {
         List<Check<?>> checks = new ArrayList<>();
         ALWAYS.forEach(subject -> checks.add(rules.check(subject, situation)));
         for (Subject<?> subject : IF_TOLD) {
-            boolean told = subject.measuredBy().filter(situation.facts()::containsKey).isPresent();
+            boolean told =
+                    subject.measuredBy().filter(situation.facts()::containsKey).isPresent();
             if (told && rules.find(subject, situation).speaksOfIt()) {
                 checks.add(rules.check(subject, situation));
             }

@@ -30,7 +30,8 @@ abstract class ValueKind<V> {
     static final ValueKind<Area> AREA = new OfQuantity<>("area", Area.class, "m²", "mm²", "ft²");
     static final ValueKind<AreaPerLength> AREA_PER_LENGTH =
             new OfQuantity<>("free area per length", AreaPerLength.class, "mm²/m");
-    static final ValueKind<ArealMass> AREAL_MASS = new OfQuantity<>("mass per area", ArealMass.class, "kg/m²", "lb/ft²");
+    static final ValueKind<ArealMass> AREAL_MASS =
+            new OfQuantity<>("mass per area", ArealMass.class, "kg/m²", "lb/ft²");
     static final ValueKind<FlowRate> FLOW = new OfQuantity<>("flow", FlowRate.class, "l/s");
     static final ValueKind<RainfallIntensity> RAINFALL =
             new OfQuantity<>("rainfall", RainfallIntensity.class, "mm/h", "l/(s·m²)");
@@ -42,7 +43,8 @@ abstract class ValueKind<V> {
         }
 
         @Override
-        @Nullable Quantity margin(Limit limit, Integer asked, Integer got) {
+        @Nullable
+        Quantity margin(Limit limit, Integer asked, Integer got) {
             return byLimit(limit, Ratio.of(asked), Ratio.of(got));
         }
     };
@@ -53,7 +55,8 @@ abstract class ValueKind<V> {
         }
 
         @Override
-        @Nullable Quantity margin(Limit limit, BigDecimal asked, BigDecimal got) {
+        @Nullable
+        Quantity margin(Limit limit, BigDecimal asked, BigDecimal got) {
             return byLimit(limit, Ratio.of(asked.doubleValue()), Ratio.of(got.doubleValue()));
         }
     };
@@ -64,7 +67,8 @@ abstract class ValueKind<V> {
         }
 
         @Override
-        @Nullable Quantity margin(Limit limit, String asked, String got) {
+        @Nullable
+        Quantity margin(Limit limit, String asked, String got) {
             return null;
         }
     };
@@ -81,7 +85,8 @@ abstract class ValueKind<V> {
         }
 
         @Override
-        @Nullable Quantity margin(Limit limit, BattenSize asked, BattenSize got) {
+        @Nullable
+        Quantity margin(Limit limit, BattenSize asked, BattenSize got) {
             Quantity inWidth = LENGTH.margin(limit, asked.width(), got.width());
             Quantity inDepth = LENGTH.margin(limit, asked.depth(), got.depth());
             if (!(inWidth instanceof Length width) || !(inDepth instanceof Length depth)) {
@@ -90,21 +95,23 @@ abstract class ValueKind<V> {
             return width.min(depth);
         }
     };
-    static final ValueKind<JointLimit> JOINTS = new ValueKind<>("joints in battens, such as 3 in 12", List.of("battens")) {
-        @Override
-        JointLimit read(String value, String unit) {
-            String[] counts = value.split(" in ", -1);
-            if (counts.length != 2) {
-                throw new IllegalArgumentException(value);
-            }
-            return new JointLimit(Integer.parseInt(counts[0]), Integer.parseInt(counts[1]));
-        }
+    static final ValueKind<JointLimit> JOINTS =
+            new ValueKind<>("joints in battens, such as 3 in 12", List.of("battens")) {
+                @Override
+                JointLimit read(String value, String unit) {
+                    String[] counts = value.split(" in ", -1);
+                    if (counts.length != 2) {
+                        throw new IllegalArgumentException(value);
+                    }
+                    return new JointLimit(Integer.parseInt(counts[0]), Integer.parseInt(counts[1]));
+                }
 
-        @Override
-        @Nullable Quantity margin(Limit limit, JointLimit asked, JointLimit got) {
-            return null;
-        }
-    };
+                @Override
+                @Nullable
+                Quantity margin(Limit limit, JointLimit asked, JointLimit got) {
+                    return null;
+                }
+            };
 
     private final String form;
     private final List<String> units;
@@ -194,7 +201,8 @@ abstract class ValueKind<V> {
         }
 
         @Override
-        @Nullable Quantity margin(Limit limit, Q asked, Q got) {
+        @Nullable
+        Quantity margin(Limit limit, Q asked, Q got) {
             return byLimit(limit, asked, got);
         }
     }
@@ -253,7 +261,8 @@ abstract class ValueKind<V> {
             }
 
             @Override
-            @Nullable Quantity margin(Limit limit, Range<Q> asked, Range<Q> got) {
+            @Nullable
+            Quantity margin(Limit limit, Range<Q> asked, Range<Q> got) {
                 Optional<Quantity> above = side(Limit.AT_LEAST, asked.lower(), got.lower());
                 Optional<Quantity> below = side(Limit.AT_MOST, asked.upper(), got.upper());
                 if (above.isEmpty() || below.isEmpty()) {

@@ -30,7 +30,8 @@ final class Gaps {
                         .collect(Collectors.joining(", "));
                 row.conditionList().stream()
                         .filter(condition -> condition.fact().equals(size) && !condition.isAny())
-                        .forEach(condition -> ladders.computeIfAbsent(others, key -> new ArrayList<>()).add(condition));
+                        .forEach(condition -> ladders.computeIfAbsent(others, key -> new ArrayList<>())
+                                .add(condition));
             }
             ladders.forEach((others, rungs) -> gaps.addAll(between(edition, subject, size, others, rungs)));
         }
@@ -40,14 +41,14 @@ final class Gaps {
     private static List<String> between(
             Edition edition, Subject<?> subject, Fact<?> size, String others, List<Condition<?>> rungs) {
         List<String> gaps = new ArrayList<>();
-        List<Condition<?>> sorted = rungs.stream()
-                .sorted(Comparator.comparing(Gaps::start))
-                .toList();
+        List<Condition<?>> sorted =
+                rungs.stream().sorted(Comparator.comparing(Gaps::start)).toList();
         for (int i = 1; i < sorted.size(); i++) {
             boolean areSizes = sorted.get(i - 1).isPoint() && sorted.get(i).isPoint();
             if (!areSizes && !sorted.get(i - 1).joins(sorted.get(i))) {
-                gaps.add(edition.reference() + " " + subject.id() + " " + size.id() + (others.isEmpty() ? "" : " (" + others + ")")
-                        + ": nothing between " + sorted.get(i - 1).text() + " and " + sorted.get(i).text());
+                gaps.add(edition.reference() + " " + subject.id() + " " + size.id()
+                        + (others.isEmpty() ? "" : " (" + others + ")") + ": nothing between "
+                        + sorted.get(i - 1).text() + " and " + sorted.get(i).text());
             }
         }
         return gaps;

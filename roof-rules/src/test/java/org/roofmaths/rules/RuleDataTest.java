@@ -45,7 +45,9 @@ class RuleDataTest {
             List<String> found = files.filter(file -> file.toString().endsWith(".csv"))
                     .map(file -> DATA.relativize(file).toString().replace('\\', '/'))
                     .toList();
-            assertThat(new String(index.readAllBytes(), StandardCharsets.UTF_8).lines().filter(line -> line.endsWith(".csv")))
+            assertThat(new String(index.readAllBytes(), StandardCharsets.UTF_8)
+                            .lines()
+                            .filter(line -> line.endsWith(".csv")))
                     .containsExactlyInAnyOrderElementsOf(found);
         }
     }
@@ -79,7 +81,9 @@ class RuleDataTest {
         for (Edition edition : editions()) {
             Set<String> ids = new HashSet<>();
             for (RuleRow<?> row : rowsOf(edition)) {
-                assertThat(ids.add(row.id())).as(edition.reference() + " has " + row.id() + " once").isTrue();
+                assertThat(ids.add(row.id()))
+                        .as(edition.reference() + " has " + row.id() + " once")
+                        .isTrue();
                 assertThat(row.id()).startsWith(row.subject().id() + ".");
             }
         }
@@ -88,10 +92,17 @@ class RuleDataTest {
     @Test
     void an_edition_says_what_it_is() {
         for (Edition edition : editions()) {
-            assertThat(List.of(edition.title(), edition.publisher(), edition.editionName(), edition.published(), edition.whereRead()))
+            assertThat(List.of(
+                            edition.title(),
+                            edition.publisher(),
+                            edition.editionName(),
+                            edition.published(),
+                            edition.whereRead()))
                     .as(edition.reference())
                     .noneMatch(String::isBlank);
-            assertThat(edition.info().get("terms-of-use")).as(edition.reference()).isNotBlank();
+            assertThat(edition.info().get("terms-of-use"))
+                    .as(edition.reference())
+                    .isNotBlank();
             assertThat(edition.info().get("read-on")).as(edition.reference()).isNotBlank();
             assertThat(edition.kind()).isNotNull();
         }
@@ -100,9 +111,9 @@ class RuleDataTest {
     @Test
     void every_text_listed_in_a_source_file_is_used_by_a_row() {
         for (Edition edition : editions()) {
-            Set<String> used =
-                    rowsOf(edition).stream().map(RuleRow::seenIn).collect(Collectors.toSet());
-            assertThat(used).as(edition.reference())
+            Set<String> used = rowsOf(edition).stream().map(RuleRow::seenIn).collect(Collectors.toSet());
+            assertThat(used)
+                    .as(edition.reference())
                     .containsAll(edition.info().startingWith("seen.").values());
         }
     }
@@ -114,14 +125,19 @@ class RuleDataTest {
                 List<Edition> dated = document.editions().stream()
                         .filter(edition -> edition.inForceFrom().isPresent())
                         .toList();
-                assertThat(dated).as(document.id())
-                        .isSortedAccordingTo(Comparator.comparing(edition -> edition.inForceFrom().orElseThrow()));
+                assertThat(dated)
+                        .as(document.id())
+                        .isSortedAccordingTo(Comparator.comparing(
+                                edition -> edition.inForceFrom().orElseThrow()));
                 for (int i = 0; i < dated.size(); i++) {
                     Edition edition = dated.get(i);
-                    edition.inForceTo().ifPresent(to ->
-                            assertThat(to).as(edition.reference()).isAfterOrEqualTo(edition.inForceFrom().orElseThrow()));
+                    edition.inForceTo()
+                            .ifPresent(to -> assertThat(to)
+                                    .as(edition.reference())
+                                    .isAfterOrEqualTo(edition.inForceFrom().orElseThrow()));
                     if (i + 1 < dated.size()) {
-                        assertThat(edition.inForceTo().orElseThrow()).as(edition.reference())
+                        assertThat(edition.inForceTo().orElseThrow())
+                                .as(edition.reference())
                                 .isBefore(dated.get(i + 1).inForceFrom().orElseThrow());
                     }
                 }
@@ -147,11 +163,11 @@ class RuleDataTest {
             }
         }
         // Each declared gap is followed by its reason.
-        List<String> declared = Files.readAllLines(
-                        Path.of("src/test/resources/rules/declared-gaps.txt"), StandardCharsets.UTF_8)
-                .stream()
-                .map(line -> line.substring(0, line.indexOf("; ")))
-                .toList();
+        List<String> declared =
+                Files.readAllLines(Path.of("src/test/resources/rules/declared-gaps.txt"), StandardCharsets.UTF_8)
+                        .stream()
+                        .map(line -> line.substring(0, line.indexOf("; ")))
+                        .toList();
         assertThat(gaps).containsExactlyElementsOf(declared);
     }
 

@@ -64,27 +64,51 @@ class SourcesPageTest {
             others.load(text);
         }
         others.stringPropertyNames().forEach(name -> lacking.put(name, others.getProperty(name)));
-        lacking.forEach((what, why) -> page.append("- `").append(what).append("`: ").append(why).append(".\n"));
+        lacking.forEach((what, why) ->
+                page.append("- `").append(what).append("`: ").append(why).append(".\n"));
         return page.toString();
     }
 
     private static void section(Edition edition, StringBuilder page) {
         page.append("### `").append(edition.reference()).append("`\n\n");
-        page.append(edition.title()).append(", edition ").append(edition.editionName()).append(" (").append(edition.kind())
-                .append("). Published by ").append(edition.publisher()).append("; ").append(edition.published()).append(".\n");
-        edition.inForceFrom().ifPresent(from -> page.append("In force from ").append(from)
-                .append(edition.inForceTo().map(to -> " to " + to).orElse(""))
-                .append(" (days: ").append(edition.info().get("dates-mark")).append(").\n"));
+        page.append(edition.title())
+                .append(", edition ")
+                .append(edition.editionName())
+                .append(" (")
+                .append(edition.kind())
+                .append("). Published by ")
+                .append(edition.publisher())
+                .append("; ")
+                .append(edition.published())
+                .append(".\n");
+        edition.inForceFrom()
+                .ifPresent(from -> page.append("In force from ")
+                        .append(from)
+                        .append(edition.inForceTo().map(to -> " to " + to).orElse(""))
+                        .append(" (days: ")
+                        .append(edition.info().get("dates-mark"))
+                        .append(").\n"));
         if (!edition.datesNote().isEmpty()) {
             page.append("On the days: ").append(edition.datesNote()).append(".\n");
         }
-        page.append("Where read: ").append(edition.whereRead()).append(". Last read: ").append(lastRead(edition)).append(".\n");
+        page.append("Where read: ")
+                .append(edition.whereRead())
+                .append(". Last read: ")
+                .append(lastRead(edition))
+                .append(".\n");
         page.append("Terms: ").append(edition.info().get("terms-of-use")).append(".\n\n");
         page.append("| table | rows | marks | seen in |\n|---|---|---|---|\n");
         for (Subject<?> subject : edition.subjects()) {
             List<RuleRow<?>> rows = List.copyOf(edition.rows(subject));
-            page.append("| ").append(subject.id()).append(" | ").append(rows.size()).append(" | ").append(marks(rows))
-                    .append(" | ").append(seen(rows)).append(" |\n");
+            page.append("| ")
+                    .append(subject.id())
+                    .append(" | ")
+                    .append(rows.size())
+                    .append(" | ")
+                    .append(marks(rows))
+                    .append(" | ")
+                    .append(seen(rows))
+                    .append(" |\n");
         }
         page.append('\n');
     }
@@ -94,7 +118,9 @@ class SourcesPageTest {
         String ofTexts = days.entrySet().stream()
                 .map(day -> day.getValue() + " (" + edition.info().seen(day.getKey()) + ")")
                 .collect(Collectors.joining(", "));
-        return days.isEmpty() ? edition.info().get("read-on") : ofTexts + "; the rest " + edition.info().get("read-on");
+        return days.isEmpty()
+                ? edition.info().get("read-on")
+                : ofTexts + "; the rest " + edition.info().get("read-on");
     }
 
     private static String marks(List<RuleRow<?>> rows) {

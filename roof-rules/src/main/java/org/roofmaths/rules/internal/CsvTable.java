@@ -50,7 +50,8 @@ public record CsvTable(List<String> columns, List<CsvRow> rows, String fault) {
                 .maxBufferSize(GREATEST_CELL)
                 .ofCsvRecord(new WithoutMark(reader))) {
             for (CsvRecord line : records) {
-                List<String> cells = line.getFields().stream().map(String::strip).toList();
+                List<String> cells =
+                        line.getFields().stream().map(String::strip).toList();
                 if (columns.isEmpty()) {
                     columns.addAll(cells);
                 } else if (rows.size() == greatestRowCount) {

@@ -23,7 +23,8 @@ class AddingARuleTest {
     private static final Path PAGE = Path.of("../docs/adding-a-rule.md");
 
     private static String block(String language) throws IOException {
-        Matcher block = Pattern.compile("```" + language + "\n(.*?)```", Pattern.DOTALL).matcher(Files.readString(PAGE));
+        Matcher block =
+                Pattern.compile("```" + language + "\n(.*?)```", Pattern.DOTALL).matcher(Files.readString(PAGE));
         assertThat(block.find()).isTrue();
         return block.group(1);
     }
@@ -32,14 +33,15 @@ class AddingARuleTest {
     void the_rows_of_the_page_are_read_and_print_as_it_says() throws IOException {
         String csv = block("csv");
         RowSource rows = RowSource.of("example-code", new StringReader(csv));
-        Situation roof = Situation.of(UnitKind.CLAY_PLAIN_TILE).withPitch(pitch("40°")).withHeadlap(mm(70));
-        assertThat(rows.edition().check(Subjects.LEAST_HEADLAP, roof).toText()).isEqualTo(block("text").strip());
+        Situation roof =
+                Situation.of(UnitKind.CLAY_PLAIN_TILE).withPitch(pitch("40°")).withHeadlap(mm(70));
+        assertThat(rows.edition().check(Subjects.LEAST_HEADLAP, roof).toText())
+                .isEqualTo(block("text").strip());
     }
 
     @Test
     void the_lines_of_the_page_are_the_lines_run_here() throws IOException {
-        String here = Files.readString(
-                Path.of("src/test/java/org/roofmaths/rules/docs/AddingARuleTest.java"));
+        String here = Files.readString(Path.of("src/test/java/org/roofmaths/rules/docs/AddingARuleTest.java"));
         for (String line : block("java").lines().toList()) {
             assertThat(here).contains(line.replace(".toText();", ".toText()"));
         }
@@ -48,6 +50,7 @@ class AddingARuleTest {
     @Test
     void the_page_names_every_mark() throws IOException {
         String page = Files.readString(PAGE);
-        assertThat(Arrays.stream(Provenance.values()).map(mark -> "`" + mark + "`")).allMatch(page::contains);
+        assertThat(Arrays.stream(Provenance.values()).map(mark -> "`" + mark + "`"))
+                .allMatch(page::contains);
     }
 }

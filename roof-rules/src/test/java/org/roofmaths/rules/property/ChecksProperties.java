@@ -60,7 +60,8 @@ class ChecksProperties {
     @Property
     @Label("a steeper roof never asks for a wider underlay lap")
     void underlay_laps_never_grow_with_pitch(
-            @ForAll @DoubleRange(min = 12.5, max = 80) double one, @ForAll @DoubleRange(min = 12.5, max = 80) double other) {
+            @ForAll @DoubleRange(min = 12.5, max = 80) double one,
+            @ForAll @DoubleRange(min = 12.5, max = 80) double other) {
         assertThat(lap(Math.max(one, other))).isLessThanOrEqualTo(lap(Math.min(one, other)));
     }
 

@@ -50,7 +50,8 @@ class CheckTest {
         assertThat(check.margin()).contains(degrees(32 - 30));
         assertThat(check.marginPercent()).hasValue(100.0 * 2 / 30);
         assertThat(check.toText())
-                .isEqualTo("Meets row least-pitch.concrete-single-lap by 2° (6.7 %): pitch 32°, at least 30° asked." + SOURCE);
+                .isEqualTo("Meets row least-pitch.concrete-single-lap by 2° (6.7 %): pitch 32°, at least 30° asked."
+                        + SOURCE);
         assertThat(check.mends()).isEmpty();
     }
 
@@ -60,9 +61,13 @@ class CheckTest {
         assertThat(check.outcome()).isEqualTo(Outcome.FALLS_SHORT);
         assertThat(check.margin()).contains(degrees(27.5 - 30));
         assertThat(check.toText())
-                .isEqualTo("Short by 2.5° (8.3 %) of row least-pitch.concrete-single-lap: pitch 27.5°, at least 30° asked."
-                        + SOURCE + " Mend: pitch: 2.5° more; at the limit of row least-pitch.concrete-single-lap.");
-        assertThat(check.mends()).singleElement().satisfies(mend -> assertThat(mend.by()).contains(degrees(2.5)));
+                .isEqualTo(
+                        "Short by 2.5° (8.3 %) of row least-pitch.concrete-single-lap: pitch 27.5°, at least 30° asked."
+                                + SOURCE
+                                + " Mend: pitch: 2.5° more; at the limit of row least-pitch.concrete-single-lap.");
+        assertThat(check.mends())
+                .singleElement()
+                .satisfies(mend -> assertThat(mend.by()).contains(degrees(2.5)));
     }
 
     @Test
@@ -76,8 +81,11 @@ class CheckTest {
     void a_rise_that_is_the_nearest_nanometre_to_the_limit_meets_it() {
         // For a run of 3000 mm: 3000 × tan(30°), stored to the nanometre.
         Pitch stored = Pitch.ofRiseAndRun(mm(3000 * Math.tan(Math.toRadians(30))), mm(3000));
-        assertThat(NHBC_2020.check(Subjects.LEAST_PITCH, TILE.withPitch(stored)).outcome()).isEqualTo(Outcome.MEETS);
-        assertThat(NHBC_2020.check(Subjects.LEAST_PITCH, TILE.withPitch(pitch("29.99999°"))).outcome())
+        assertThat(NHBC_2020.check(Subjects.LEAST_PITCH, TILE.withPitch(stored)).outcome())
+                .isEqualTo(Outcome.MEETS);
+        assertThat(NHBC_2020
+                        .check(Subjects.LEAST_PITCH, TILE.withPitch(pitch("29.99999°")))
+                        .outcome())
                 .isEqualTo(Outcome.FALLS_SHORT);
     }
 
@@ -86,10 +94,15 @@ class CheckTest {
         // 500 / 3 = 166.666… mm, stored to the nanometre; NHBC Standards 2020, Table 12
         Ratio third = Ratio.of(mm(500.0 / 3).toMillimetres() / 500);
         Situation slate = Situation.of(UnitKind.NATURAL_SLATE);
-        assertThat(NHBC_2020.check(Subjects.GREATEST_HEADLAP_SHARE, slate, third).outcome()).isEqualTo(Outcome.MEETS);
+        assertThat(NHBC_2020
+                        .check(Subjects.GREATEST_HEADLAP_SHARE, slate, third)
+                        .outcome())
+                .isEqualTo(Outcome.MEETS);
         Check<Ratio> over = NHBC_2020.check(Subjects.GREATEST_HEADLAP_SHARE, slate, Ratio.of(167.0 / 500));
         assertThat(over.outcome()).isEqualTo(Outcome.FALLS_SHORT);
-        assertThat(over.mends()).hasToString("[headlap over length of unit: 0.000667 less; at the limit of row greatest-headlap-share.slate]");
+        assertThat(over.mends())
+                .hasToString(
+                        "[headlap over length of unit: 0.000667 less; at the limit of row greatest-headlap-share.slate]");
     }
 
     @Test
@@ -99,7 +112,9 @@ class CheckTest {
                 .withGauge(mm(88))
                 .with(Facts.HEADLAP_SHARE, Ratio.of((265 - 2 * 88) / 265.0));
         assertThat(TIPS.check(Subjects.LEAST_GAUGE, plain).outcome()).isEqualTo(Outcome.MEETS);
-        assertThat(GB.edition("bs-5534", "unstated").check(Subjects.GREATEST_HEADLAP_SHARE, plain).outcome())
+        assertThat(GB.edition("bs-5534", "unstated")
+                        .check(Subjects.GREATEST_HEADLAP_SHARE, plain)
+                        .outcome())
                 .isEqualTo(Outcome.FALLS_SHORT);
     }
 
@@ -149,25 +164,32 @@ class CheckTest {
         assertThat(narrow.outcome()).isEqualTo(Outcome.FALLS_SHORT);
         assertThat(narrow.margin()).contains(mm(38 - 50));
         assertThat(narrow.marginPercent()).isEmpty();
-        assertThat(NHBC_2021.check(Subjects.BATTEN_SIZE, roof, new BattenSize(mm(50), mm(30))).margin())
+        assertThat(NHBC_2021
+                        .check(Subjects.BATTEN_SIZE, roof, new BattenSize(mm(50), mm(30)))
+                        .margin())
                 .contains(mm(0));
     }
 
     @Test
     void a_range_got_must_lie_in_the_range_asked() {
         // Tips 13: a verge overhangs 38 to 50 mm
-        Check<Range<Length>> tapered =
-                TIPS.check(Subjects.VERGE_OVERHANG, TILE, Range.closed(mm(36), mm(45)));
+        Check<Range<Length>> tapered = TIPS.check(Subjects.VERGE_OVERHANG, TILE, Range.closed(mm(36), mm(45)));
         assertThat(tapered.outcome()).isEqualTo(Outcome.FALLS_SHORT);
         assertThat(tapered.margin()).contains(mm(36 - 38));
-        assertThat(TIPS.check(Subjects.VERGE_OVERHANG, TILE, Range.closed(mm(38), mm(50))).margin()).contains(mm(0));
-        assertThat(TIPS.check(Subjects.VERGE_OVERHANG, TILE, Range.closed(mm(40), mm(51))).margin()).contains(mm(50 - 51));
+        assertThat(TIPS.check(Subjects.VERGE_OVERHANG, TILE, Range.closed(mm(38), mm(50)))
+                        .margin())
+                .contains(mm(0));
+        assertThat(TIPS.check(Subjects.VERGE_OVERHANG, TILE, Range.closed(mm(40), mm(51)))
+                        .margin())
+                .contains(mm(50 - 51));
     }
 
     @Test
     void what_limits_nothing_by_itself_is_a_persons_to_judge_unless_it_is_the_same() {
         Situation roof = TILE.withGauge(mm(345));
-        assertThat(NHBC_2021.check(Subjects.BATTEN_JOINTS, roof, new JointLimit(1, 4)).outcome())
+        assertThat(NHBC_2021
+                        .check(Subjects.BATTEN_JOINTS, roof, new JointLimit(1, 4))
+                        .outcome())
                 .isEqualTo(Outcome.MEETS);
         assertThat(NHBC_2021.check(Subjects.BATTEN_JOINTS, roof, new JointLimit(2, 4)))
                 .hasToString("Needs a person's judgement: got 2 in any 4, as printed 1 in any 4 asked."
@@ -206,8 +228,9 @@ class CheckTest {
 
     @Test
     void a_check_is_also_plain_maps_and_lists() {
-        Map<String, Object> tree =
-                NHBC_2020.check(Subjects.LEAST_PITCH, TILE.withPitch(pitch("27.5°"))).toTree();
+        Map<String, Object> tree = NHBC_2020
+                .check(Subjects.LEAST_PITCH, TILE.withPitch(pitch("27.5°")))
+                .toTree();
         assertThat(tree)
                 .containsEntry("version", 1)
                 .containsEntry("subject", "least-pitch")
@@ -232,7 +255,9 @@ class CheckTest {
         List<Check<Pitch>> checks = SideBySide.of(
                         NHBC_2020, GB.edition("nhbc-standards", "2024"), GB.edition("bs-5534", "2014"))
                 .check(Subjects.LEAST_PITCH, roof);
-        assertThat(checks).extracting(Check::outcome).containsExactly(Outcome.MEETS, Outcome.MEETS, Outcome.NOT_COVERED);
+        assertThat(checks)
+                .extracting(Check::outcome)
+                .containsExactly(Outcome.MEETS, Outcome.MEETS, Outcome.NOT_COVERED);
         assertThat(checks.get(1).row().orElseThrow().locus()).isEqualTo("cl. 7.2.19, Table 21 and its note 2");
     }
 
@@ -261,8 +286,9 @@ class CheckTest {
                 .containsExactly(
                         "least-pitch falls short", "least-headlap not covered", "greatest-headlap-share meets the row");
         assertThat(suitability.toText())
-                .startsWith("kind of unit concrete-plain-tile, pitch 32°, headlap over length of unit 0.24528301886792453: falls short\n"
-                        + "  Short by 3° (8.6 %) of row least-pitch.concrete-plain")
+                .startsWith(
+                        "kind of unit concrete-plain-tile, pitch 32°, headlap over length of unit 0.24528301886792453: falls short\n"
+                                + "  Short by 3° (8.6 %) of row least-pitch.concrete-plain")
                 .endsWith("\n  The unit's own declaration, the exposure and the rafter length are still to be shown.");
     }
 
@@ -294,12 +320,15 @@ class CheckTest {
                         "natural slate not covered",
                         "fibre-cement slate not covered",
                         "concrete slate not covered");
-        assertThat(kinds).allSatisfy(kind -> assertThat(kind.situation().get(Facts.HEADLAP)).isEmpty());
+        assertThat(kinds)
+                .allSatisfy(
+                        kind -> assertThat(kind.situation().get(Facts.HEADLAP)).isEmpty());
     }
 
     @Test
     void a_situation_refuses_a_word_that_is_no_choice() {
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> Situation.unknown().with(Facts.SOIL, "clay"))
+        org.assertj.core.api.Assertions.assertThatThrownBy(
+                        () -> Situation.unknown().with(Facts.SOIL, "clay"))
                 .isInstanceOf(org.roofmaths.problem.ProblemsException.class)
                 .hasMessage("soil must be one of expansive-or-collapsible, other, but was clay");
     }

@@ -88,12 +88,14 @@ class DemandsTest {
 
     @Test
     void underlay_laps_come_from_the_documents_that_print_them() {
-        // Tips 35, citing BS 5534: 150 unsupported from 15° to 34°; Roof Tile Association: 100 at the ends, 100 up a wall
+        // Tips 35, citing BS 5534: 150 unsupported from 15° to 34°; Roof Tile Association: 100 at the ends, 100 up a
+        // wall
         UnderlayDemand underlay = DEMANDS.underlay(Detail.ABUTMENT).orThrow();
         assertThat(underlay.horizontalLap().value()).isEqualTo(mm(150));
         assertThat(underlay.verticalLap().value()).isEqualTo(mm(100));
         assertThat(underlay.topExtension().value()).isEqualTo(mm(100));
-        assertThat(DEMANDS.underlay(Detail.RIDGE).orThrow().topExtension().value()).isEqualTo(mm(150));
+        assertThat(DEMANDS.underlay(Detail.RIDGE).orThrow().topExtension().value())
+                .isEqualTo(mm(150));
     }
 
     @Test
@@ -131,10 +133,14 @@ class DemandsTest {
     @Test
     void a_lap_up_the_slope_goes_by_the_true_pitch() {
         // Tips 4, quoting the Lead Sheet Manual: 75 / sin(22°), printed 200; never under 150
-        Worked<Length> lap = DEMANDS.slopeLap(Detail.VALLEY, Figure.given(pitch("22°"))).orThrow();
+        Worked<Length> lap =
+                DEMANDS.slopeLap(Detail.VALLEY, Figure.given(pitch("22°"))).orThrow();
         assertThat(lap.value()).isEqualTo(Length.ofMetres(0.075 / pitch("22°").sin()));
         assertThat(lap.weakestProvenance()).contains(Provenance.QUOTED);
-        assertThat(DEMANDS.slopeLap(Detail.VALLEY, Figure.given(pitch("55°"))).orThrow().value()).isEqualTo(mm(150));
+        assertThat(DEMANDS.slopeLap(Detail.VALLEY, Figure.given(pitch("55°")))
+                        .orThrow()
+                        .value())
+                .isEqualTo(mm(150));
     }
 
     @Test
@@ -146,7 +152,8 @@ class DemandsTest {
 
     @Test
     void no_opening_asked_is_told_with_its_row() {
-        Situation duo = LEAN_TO.withRoofForm(RoofForm.DUO_PITCH).withSpan(metres(5)).withPitch(pitch("30°"));
+        Situation duo =
+                LEAN_TO.withRoofForm(RoofForm.DUO_PITCH).withSpan(metres(5)).withPitch(pitch("30°"));
         assertThat(Demands.of(ORDER, duo).highVents().orThrow())
                 .isEqualTo(VentDemand.noneAsked("row high-vent-gap.cold-hr.plain asks for none"));
     }
@@ -157,8 +164,9 @@ class DemandsTest {
                 .withInsulation(Insulation.AT_RAFTERS)
                 .with(Facts.CEILING, org.roofmaths.rules.Ceiling.SEALED);
         assertThat(Demands.of(ORDER, warm).lowVents().orThrow())
-                .hasToString("no opening asked for: row low-vent-gap.warm-lr asks for none, if the ceiling is sealed or has a"
-                        + " vapour control layer and a drape or counter-batten space is above the underlay");
+                .hasToString(
+                        "no opening asked for: row low-vent-gap.warm-lr asks for none, if the ceiling is sealed or has a"
+                                + " vapour control layer and a drape or counter-batten space is above the underlay");
     }
 
     @Test
@@ -181,7 +189,8 @@ class DemandsTest {
                 .with(Facts.VAPOUR_RETARDER, VapourRetarder.NONE)
                 .with(Facts.UPPER_SHARE, percent(45));
         Demands demands = Demands.of(Rules.of("us").edition("irc", "2021"), attic);
-        assertThat(demands.ventShare(Figure.given(squareMetres(111.5)), Figure.given(percent(45))).orThrow())
+        assertThat(demands.ventShare(Figure.given(squareMetres(111.5)), Figure.given(percent(45)))
+                        .orThrow())
                 .hasToString(Ratio.of(1.0 / 300) + " of 111.5 m², 0.45 of it here");
         assertThat(demands.lowVents().problems())
                 .extracting(Problem::message)
@@ -190,7 +199,8 @@ class DemandsTest {
 
     @Test
     void every_missing_figure_is_a_finding_of_its_own() {
-        Attempt<FlashingDemand> flashing = Demands.of(GB.edition("nhbc-standards", "2024"), LEAN_TO).flashing(Detail.COVER_FLASHING);
+        Attempt<FlashingDemand> flashing =
+                Demands.of(GB.edition("nhbc-standards", "2024"), LEAN_TO).flashing(Detail.COVER_FLASHING);
         assertThat(flashing.value()).isEmpty();
         assertThat(flashing.problems())
                 .extracting(Problem::message)

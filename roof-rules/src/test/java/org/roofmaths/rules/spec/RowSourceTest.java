@@ -46,11 +46,13 @@ class RowSourceTest {
         Rules rules = Rules.of("gb").including(read(GOOD));
         Edition own = rules.edition("own-tiles", "own");
         Check<Pitch> check = own.check(
-                Subjects.LEAST_PITCH, Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE).withPitch(pitch("20°")));
+                Subjects.LEAST_PITCH,
+                Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE).withPitch(pitch("20°")));
         assertThat(check)
                 .hasToString("Meets row own.pitch by 2.5° (14.3 %): pitch 20°, at least 17.5° asked."
                         + " Data sheet (invented), edition 2026, page 2 (trade practice; read).");
-        assertThat(rules.edition("nhbc-standards", "2020")).isEqualTo(Rules.of("gb").edition("nhbc-standards", "2020"));
+        assertThat(rules.edition("nhbc-standards", "2020"))
+                .isEqualTo(Rules.of("gb").edition("nhbc-standards", "2020"));
     }
 
     @Test
@@ -59,8 +61,15 @@ class RowSourceTest {
         Edition ours = Rules.of("gb").edition("nhbc-standards", "2020");
         Situation roof = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE).withPitch(pitch("20°"));
         assertThat(ours.check(Subjects.LEAST_PITCH, roof).outcome()).isEqualTo(Outcome.FALLS_SHORT);
-        assertThat(own.edition().backedBy(ours).check(Subjects.LEAST_PITCH, roof).outcome()).isEqualTo(Outcome.MEETS);
-        assertThat(ours.backedBy(own.edition()).check(Subjects.LEAST_PITCH, roof).outcome()).isEqualTo(Outcome.FALLS_SHORT);
+        assertThat(own.edition()
+                        .backedBy(ours)
+                        .check(Subjects.LEAST_PITCH, roof)
+                        .outcome())
+                .isEqualTo(Outcome.MEETS);
+        assertThat(ours.backedBy(own.edition())
+                        .check(Subjects.LEAST_PITCH, roof)
+                        .outcome())
+                .isEqualTo(Outcome.FALLS_SHORT);
     }
 
     @Test
@@ -74,7 +83,8 @@ class RowSourceTest {
     @Test
     void the_name_must_be_a_short_one() {
         assertThatThrownBy(() -> RowSource.of("Own Tiles", new StringReader(GOOD)))
-                .hasMessage("name must be lower-case words parted by hyphens, such as own-tiles, but was \"Own Tiles\"");
+                .hasMessage(
+                        "name must be lower-case words parted by hyphens, such as own-tiles, but was \"Own Tiles\"");
     }
 
     @Test
@@ -147,15 +157,19 @@ class RowSourceTest {
                                 + " as_printed, provenance, source, source_edition, source_kind",
                         "own-tiles, line 1, column 3 must be one of id, value, unit, as_printed, locus, provenance, subject,"
                                 + " source, source_edition, source_kind, confirm, note or a fact: "
-                                + Facts.all().stream().map(fact -> fact.id()).sorted().collect(Collectors.joining(", "))
+                                + Facts.all().stream()
+                                        .map(fact -> fact.id())
+                                        .sorted()
+                                        .collect(Collectors.joining(", "))
                                 + ", but was \"colour\"");
     }
 
     @Test
     void a_column_named_twice_is_refused() {
         assertThat(problemsOf(GOOD.replace("pitch,value", "unit_kind,value")))
-                .containsExactly("own-tiles, line 1 must name every column once, but was id, subject, unit_kind, unit_kind,"
-                        + " value, unit, as_printed, locus, provenance, source, source_edition, source_kind");
+                .containsExactly(
+                        "own-tiles, line 1 must name every column once, but was id, subject, unit_kind, unit_kind,"
+                                + " value, unit, as_printed, locus, provenance, source, source_edition, source_kind");
     }
 
     @Test
@@ -170,7 +184,8 @@ class RowSourceTest {
                 + "own.a,least-pitch,clay-plain-tile,any,36,deg,36" + SOURCE
                 + "own.a,least-pitch,concrete-plain-tile,any,36,deg,36" + SOURCE;
         assertThat(problemsOf(text))
-                .containsExactly("own-tiles, line 3, column id must be an id of its own (line 2 has it), but was own.a");
+                .containsExactly(
+                        "own-tiles, line 3, column id must be an id of its own (line 2 has it), but was own.a");
     }
 
     @Test
@@ -179,18 +194,21 @@ class RowSourceTest {
                 + "own.a,least-headlap,any,[20°..30°],100,mm,100" + SOURCE
                 + "own.b,least-headlap,any,[30°..45°),80,mm,80" + SOURCE;
         assertThat(problemsOf(text))
-                .containsExactly("own-tiles, line 3 must not hold in a case in which own.a of line 2 holds, but was own.b");
+                .containsExactly(
+                        "own-tiles, line 3 must not hold in a case in which own.a of line 2 holds, but was own.b");
         assertThat(read(text.replace("30°]", "30°)"))).hasToString("own-tiles: 2 rows");
     }
 
     @Test
     void quotes_that_do_not_close_are_refused() {
         assertThat(problemsOf(GOOD + "own.b,\"least-pitch,any\n"))
-                .containsExactly("own-tiles must be rows of comma-separated cells, but was a cell after line 2 whose quotes"
-                        + " do not close or with more than 65536 characters");
+                .containsExactly(
+                        "own-tiles must be rows of comma-separated cells, but was a cell after line 2 whose quotes"
+                                + " do not close or with more than 65536 characters");
         assertThat(problemsOf(COLUMNS + "own.a,\"least\"x,any\n"))
-                .containsExactly("own-tiles must be rows of comma-separated cells, but was a cell after line 0 whose quotes"
-                        + " do not close or with more than 65536 characters");
+                .containsExactly(
+                        "own-tiles must be rows of comma-separated cells, but was a cell after line 0 whose quotes"
+                                + " do not close or with more than 65536 characters");
     }
 
     @Test
@@ -224,8 +242,9 @@ class RowSourceTest {
         };
         assertThat(RowSource.attempt("own-tiles", endless).problems())
                 .extracting(Problem::message)
-                .containsExactly("own-tiles must be rows of comma-separated cells, but was a cell after line 0 whose quotes"
-                        + " do not close or with more than 65536 characters");
+                .containsExactly(
+                        "own-tiles must be rows of comma-separated cells, but was a cell after line 0 whose quotes"
+                                + " do not close or with more than 65536 characters");
     }
 
     /** A million rows would be no different: the text has no end. */

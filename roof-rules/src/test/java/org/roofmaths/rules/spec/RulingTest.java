@@ -47,8 +47,9 @@ class RulingTest {
         assertThat(ruling.orThrow().value()).isEqualTo(pitch("30°"));
         assertThat(ruling.orThrow().citation().rowId()).isEqualTo("least-pitch.concrete-single-lap");
         assertThat(ruling.message())
-                .isEqualTo("least pitch: 30° (least-pitch.concrete-single-lap; NHBC Standards, chapter 7.2 Pitched roofs,"
-                        + " edition 2020, cl. 7.2.19, Table 12 and its note 2 (warranty body's condition; read))");
+                .isEqualTo(
+                        "least pitch: 30° (least-pitch.concrete-single-lap; NHBC Standards, chapter 7.2 Pitched roofs,"
+                                + " edition 2020, cl. 7.2.19, Table 12 and its note 2 (warranty body's condition; read))");
     }
 
     @Test
@@ -86,7 +87,9 @@ class RulingTest {
                 Subjects.LEAST_HEADLAP,
                 Situation.of(UnitKind.NATURAL_SLATE).withPitch(pitch("40°")).withExposure(Exposure.SHELTERED));
         assertThat(ruling.kind()).isEqualTo(Ruling.Kind.NOT_COVERED);
-        assertThat(ruling.rows()).singleElement().satisfies(row -> assertThat(row.id()).isEqualTo("least-headlap.slate-steep"));
+        assertThat(ruling.rows())
+                .singleElement()
+                .satisfies(row -> assertThat(row.id()).isEqualTo("least-headlap.slate-steep"));
         assertThat(ruling)
                 .hasToString("least headlap for natural-slate covers pitch (45°..); 40° is below it"
                         + " (gb/nhbc-standards/2020, cl. 7.2.19, Table 12 and its note 1)");
@@ -136,13 +139,15 @@ class RulingTest {
 
     @Test
     void a_pitch_on_the_boundary_of_two_rows_belongs_to_the_one_that_includes_it() {
-        // BS 5250 as quoted gives 15° the 25 mm of the flatter roofs, Approved Document F2 (1995) the 10 mm of the steeper ones.
+        // BS 5250 as quoted gives 15° the 25 mm of the flatter roofs, Approved Document F2 (1995) the 10 mm of the
+        // steeper ones.
         assertThat(lowGap(BS_5250, "15°")).isEqualTo(mm(25));
         assertThat(lowGap(BS_5250, "15.00001°")).isEqualTo(mm(10));
         assertThat(GB.edition("ad-f2", "1995")
                         .find(
                                 Subjects.LOW_VENT_GAP,
-                                COLD.withPitch(pitch("15°")).with(Facts.CEILING_FORM, org.roofmaths.rules.CeilingForm.LEVEL))
+                                COLD.withPitch(pitch("15°"))
+                                        .with(Facts.CEILING_FORM, org.roofmaths.rules.CeilingForm.LEVEL))
                         .orThrow()
                         .value())
                 .isEqualTo(mm(10));
@@ -155,12 +160,15 @@ class RulingTest {
     }
 
     private static Length lowGap(Edition edition, String pitch) {
-        return edition.find(Subjects.LOW_VENT_GAP, COLD.withPitch(pitch(pitch))).orThrow().value();
+        return edition.find(Subjects.LOW_VENT_GAP, COLD.withPitch(pitch(pitch)))
+                .orThrow()
+                .value();
     }
 
     @Test
     void high_openings_of_a_cold_roof_go_by_form_pitch_and_span() {
-        // BS 5250 as quoted: 5 mm over 35°, over 10 m of span, and at a single pitch; at exactly 35° and 10 m the rows say more than.
+        // BS 5250 as quoted: 5 mm over 35°, over 10 m of span, and at a single pitch; at exactly 35° and 10 m the rows
+        // say more than.
         assertThat(highGap(RoofForm.DUO_PITCH, "35°", 10)).isEqualTo(Length.ZERO);
         assertThat(highGap(RoofForm.DUO_PITCH, "36°", 8)).isEqualTo(mm(5));
         assertThat(highGap(RoofForm.DUO_PITCH, "30°", 10.001)).isEqualTo(mm(5));
@@ -170,7 +178,8 @@ class RulingTest {
     @Test
     void a_fact_that_no_row_left_depends_on_need_not_be_told() {
         Situation steep = COLD.withRoofForm(RoofForm.DUO_PITCH).withPitch(pitch("40°"));
-        assertThat(BS_5250.find(Subjects.HIGH_VENT_GAP, steep).orThrow().value()).isEqualTo(mm(5));
+        assertThat(BS_5250.find(Subjects.HIGH_VENT_GAP, steep).orThrow().value())
+                .isEqualTo(mm(5));
     }
 
     private static Length highGap(RoofForm form, String pitch, double span) {
@@ -182,13 +191,25 @@ class RulingTest {
     void figures_keep_their_kind() {
         // NHBC Standards 2021, clause 7.2.17; NHBC Standards 2020, Table 12
         Situation single = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE);
-        assertThat(NHBC_2021.find(Subjects.BATTEN_SIZE, single.withRafterCentres(mm(600))).orThrow().value())
+        assertThat(NHBC_2021
+                        .find(Subjects.BATTEN_SIZE, single.withRafterCentres(mm(600)))
+                        .orThrow()
+                        .value())
                 .isEqualTo(new BattenSize(mm(50), mm(25)));
-        assertThat(NHBC_2021.find(Subjects.BATTEN_JOINTS, single.withGauge(mm(345))).orThrow().value())
+        assertThat(NHBC_2021
+                        .find(Subjects.BATTEN_JOINTS, single.withGauge(mm(345)))
+                        .orThrow()
+                        .value())
                 .isEqualTo(new JointLimit(1, 4));
-        assertThat(NHBC_2021.find(Subjects.BATTEN_JOINTS, single.withGauge(mm(100))).orThrow().value())
+        assertThat(NHBC_2021
+                        .find(Subjects.BATTEN_JOINTS, single.withGauge(mm(100)))
+                        .orThrow()
+                        .value())
                 .isEqualTo(new JointLimit(3, 12));
-        assertThat(NHBC_2020.find(Subjects.GREATEST_HEADLAP_SHARE, Situation.of(UnitKind.NATURAL_SLATE)).orThrow().value())
+        assertThat(NHBC_2020
+                        .find(Subjects.GREATEST_HEADLAP_SHARE, Situation.of(UnitKind.NATURAL_SLATE))
+                        .orThrow()
+                        .value())
                 .isEqualTo(Ratio.of(1.0 / 3));
     }
 
@@ -222,11 +243,18 @@ class RulingTest {
         // 1.5 m is printed in both; 100 mm only in 2020; 150 mm for any abutment is trade practice.
         assertThat(rules.find(Subjects.LONGEST_PIECE, cover).row().orElseThrow().reference())
                 .isEqualTo("gb/nhbc-standards/2024");
-        assertThat(rules.find(Subjects.FLASHING_SIDE_LAP, cover).row().orElseThrow().reference())
+        assertThat(rules.find(Subjects.FLASHING_SIDE_LAP, cover)
+                        .row()
+                        .orElseThrow()
+                        .reference())
                 .isEqualTo("gb/nhbc-standards/2020");
-        assertThat(rules.find(Subjects.FLASHING_UPSTAND, cover).row().orElseThrow().reference())
+        assertThat(rules.find(Subjects.FLASHING_UPSTAND, cover)
+                        .row()
+                        .orElseThrow()
+                        .reference())
                 .isEqualTo("gb/trade-practice/undated");
-        assertThat(rules).hasToString("gb/nhbc-standards/2024, then gb/nhbc-standards/2020, then gb/trade-practice/undated");
+        assertThat(rules)
+                .hasToString("gb/nhbc-standards/2024, then gb/nhbc-standards/2020, then gb/trade-practice/undated");
     }
 
     @Test
@@ -241,9 +269,14 @@ class RulingTest {
     @Test
     void a_silent_edition_lets_the_next_one_speak_and_is_named_if_none_does() {
         Situation low = COLD.withPitch(pitch("30°"));
-        assertThat(GB.inOrder("ad-c/2004", "bs-5250/2011").find(Subjects.LOW_VENT_GAP, low).orThrow().value())
+        assertThat(GB.inOrder("ad-c/2004", "bs-5250/2011")
+                        .find(Subjects.LOW_VENT_GAP, low)
+                        .orThrow()
+                        .value())
                 .isEqualTo(mm(10));
-        assertThat(GB.inOrder("ad-c/2004", "nhbc-standards/2020").find(Subjects.LOW_VENT_GAP, low).kind())
+        assertThat(GB.inOrder("ad-c/2004", "nhbc-standards/2020")
+                        .find(Subjects.LOW_VENT_GAP, low)
+                        .kind())
                 .isEqualTo(Ruling.Kind.SILENT);
     }
 
@@ -257,8 +290,10 @@ class RulingTest {
 
     @Test
     void a_geometry_outside_the_standard_takes_its_own_row() {
-        Situation handMade = Situation.of(UnitKind.CLAY_PLAIN_TILE).with(Facts.UNIT_GEOMETRY, UnitGeometry.OUTSIDE_STANDARD);
+        Situation handMade =
+                Situation.of(UnitKind.CLAY_PLAIN_TILE).with(Facts.UNIT_GEOMETRY, UnitGeometry.OUTSIDE_STANDARD);
         // NHBC Standards 2020, clause 7.2.19: not less than 40°
-        assertThat(NHBC_2020.find(Subjects.LEAST_PITCH, handMade).orThrow().value()).isEqualTo(pitch("40°"));
+        assertThat(NHBC_2020.find(Subjects.LEAST_PITCH, handMade).orThrow().value())
+                .isEqualTo(pitch("40°"));
     }
 }

@@ -36,10 +36,10 @@ class SerialFormTest {
     Stream<DynamicTest> values_arrive_equal() {
         Edition edition = Rules.of("gb").edition("nhbc-standards", "2020");
         RuleSet order = Rules.of("gb").inOrder("nhbc-standards/2021", "nhbc-standards/2020");
-        RowSource own = RowSource.of(
-                "own",
-                new StringReader("id,subject,value,unit,as_printed,locus,provenance,source,source_edition,source_kind\n"
-                        + "own.a,least-pitch,20,deg,20°,page 1,read,Invented,1,standard\n"));
+        RowSource own = RowSource.of("own", new StringReader("""
+                id,subject,value,unit,as_printed,locus,provenance,source,source_edition,source_kind
+                own.a,least-pitch,20,deg,20°,page 1,read,Invented,1,standard
+                """));
         return Stream.<Serializable>of(
                         Facts.PITCH,
                         Subjects.LEAST_PITCH,
@@ -53,7 +53,8 @@ class SerialFormTest {
                         order.check(Subjects.LEAST_HEADLAP, ROOF),
                         Suitability.of(edition, ROOF))
                 .map(value -> DynamicTest.dynamicTest(
-                        value.getClass().getSimpleName(), () -> assertThat(there(value)).isEqualTo(value)));
+                        value.getClass().getSimpleName(),
+                        () -> assertThat(there(value)).isEqualTo(value)));
     }
 
     private static Object there(Serializable value) throws IOException, ClassNotFoundException {
