@@ -130,7 +130,7 @@ public final class Demands {
         if (code == null) {
             return null;
         }
-        Situation sheet = situation.with(Facts.LEAD_CODE, code.value());
+        Situation sheet = situation.withFact(Facts.LEAD_CODE, code.value());
         @Nullable Sourced<Length> thickness = found.need(Subjects.LEAD_THICKNESS, sheet);
         @Nullable Sourced<ArealMass> mass = found.need(Subjects.LEAD_MASS, sheet);
         return thickness == null || mass == null ? null : LeadSheet.of("lead code " + code.value(), thickness, mass);
@@ -146,7 +146,7 @@ public final class Demands {
      */
     public Attempt<FlashingDemand> flashing(Detail detail) {
         Collector found = new Collector();
-        Situation here = situation.at(detail).with(Facts.METAL, Metal.LEAD);
+        Situation here = situation.at(detail).withFact(Facts.METAL, Metal.LEAD);
         boolean isStepped = detail == Detail.STEP_AND_COVER || detail == Detail.STEP_FLASHING;
         @Nullable LeadSheet sheet = leadSheet(detail, found);
         @Nullable
@@ -171,7 +171,7 @@ public final class Demands {
     /** Returns what is asked of soakers beside a wall: sheet, legs and turn-over. */
     public Attempt<SoakerDemand> soakers() {
         Collector found = new Collector();
-        Situation here = situation.at(Detail.SOAKER).with(Facts.METAL, Metal.LEAD);
+        Situation here = situation.at(Detail.SOAKER).withFact(Facts.METAL, Metal.LEAD);
         @Nullable LeadSheet sheet = leadSheet(Detail.SOAKER, found);
         @Nullable Sourced<Length> upstand = found.need(Subjects.SOAKER_UPSTAND, here);
         @Nullable Sourced<Length> under = found.need(Subjects.SOAKER_UNDER_COVER, here);

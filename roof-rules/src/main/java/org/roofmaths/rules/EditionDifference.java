@@ -3,6 +3,7 @@ package org.roofmaths.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What moved from one edition to another, row by row, over the subjects that both hold rows on.
@@ -17,21 +18,44 @@ public final class EditionDifference {
     /**
      * One row that was added, dropped or changed.
      *
-     * @param rowId the identifier of the row
-     * @param before the row of the older edition; empty if it is new
-     * @param after the row of the newer edition; empty if it was dropped
      * @since 0.1
      */
-    public record RowChange(String rowId, Optional<RuleRow<?>> before, Optional<RuleRow<?>> after) {
+    public static final class RowChange {
+        private final String rowId;
+        private final @Nullable RuleRow<?> before;
+        private final @Nullable RuleRow<?> after;
+
+        private RowChange(String rowId, @Nullable RuleRow<?> before, @Nullable RuleRow<?> after) {
+            this.rowId = rowId;
+            this.before = before;
+            this.after = after;
+        }
+
+        /** Returns the identifier of the row. */
+        public String rowId() {
+            return rowId;
+        }
+
+        /** Returns the row of the older edition; empty if that holds none. */
+        public Optional<RuleRow<?>> before() {
+            return Optional.ofNullable(before);
+        }
+
+        /** Returns the row of the newer edition; empty if that holds none. */
+        public Optional<RuleRow<?>> after() {
+            return Optional.ofNullable(after);
+        }
 
         /** Returns the change in one line. */
         @Override
         public String toString() {
-            return rowId + ": " + before.map(RowChange::text).orElse("no row held") + " became "
-                    + after.map(RowChange::text).orElse("no row held");
+            return rowId + ": " + text(before) + " became " + text(after);
         }
 
-        private static String text(RuleRow<?> row) {
+        private static String text(@Nullable RuleRow<?> row) {
+            if (row == null) {
+                return "no row held";
+            }
             String when = row.conditions().isEmpty()
                     ? ""
                     : " for " + String.join(", ", row.conditions().values());
@@ -67,12 +91,12 @@ public final class EditionDifference {
                     .<RuleRow<?>>map(other -> other)
                     .findFirst();
             if (same.filter(row::saysTheSameAs).isEmpty()) {
-                changes.add(new RowChange(row.id(), Optional.of(row), same));
+                changes.add(new RowChange(row.id(), row, same.orElse(null)));
             }
         }
         after.stream()
                 .filter(row -> before.stream().noneMatch(other -> other.id().equals(row.id())))
-                .forEach(row -> changes.add(new RowChange(row.id(), Optional.empty(), Optional.of(row))));
+                .forEach(row -> changes.add(new RowChange(row.id(), null, row)));
     }
 
     /** Returns the older edition. */

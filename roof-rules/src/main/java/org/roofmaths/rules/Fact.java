@@ -90,7 +90,7 @@ public final class Fact<T> implements Serializable {
     }
 
     /** Returns the type of its value. */
-    public Class<T> type() {
+    public Class<T> valueType() {
         return type;
     }
 

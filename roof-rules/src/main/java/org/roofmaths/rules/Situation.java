@@ -20,7 +20,7 @@ import org.roofmaths.units.Pitch;
  * What is known of a roof when a rule is asked for: kind of unit, pitch, exposure and so on, as far as they were told.
  *
  * <p>A fact that a row needs and that was not told is never guessed: the answer is that it is missing. Any fact of {@link Facts} can
- * be told by {@link #with(Fact, Object)}; the usual ones have methods of their own. Immutable and thread-safe; two situations are
+ * be told by {@link #withFact(Fact, Object)}; the usual ones have methods of their own. Immutable and thread-safe; two situations are
  * equal if they tell the same facts.
  *
  * <pre>{@code
@@ -56,7 +56,7 @@ public final class Situation implements Serializable {
      * @return the situation
      */
     public static Situation of(UnitKind kind) {
-        return UNKNOWN.with(Facts.UNIT_KIND, kind);
+        return UNKNOWN.withFact(Facts.UNIT_KIND, kind);
     }
 
     /**
@@ -68,7 +68,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      * @throws ProblemsException if the fact is a choice of words and the value is none of them
      */
-    public <T> Situation with(Fact<T> fact, T value) {
+    public <T> Situation withFact(Fact<T> fact, T value) {
         Objects.requireNonNull(fact, "fact");
         Objects.requireNonNull(value, "value");
         if (fact.isChoice() && !fact.choices().contains(value)) {
@@ -101,7 +101,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withUnit(UnitKind kind) {
-        return with(Facts.UNIT_KIND, kind);
+        return withFact(Facts.UNIT_KIND, kind);
     }
 
     /**
@@ -111,7 +111,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withPitch(Pitch pitch) {
-        return with(Facts.PITCH, pitch);
+        return withFact(Facts.PITCH, pitch);
     }
 
     /**
@@ -121,7 +121,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withExposure(Exposure exposure) {
-        return with(Facts.EXPOSURE, exposure);
+        return withFact(Facts.EXPOSURE, exposure);
     }
 
     /**
@@ -131,7 +131,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withHeadlap(Length headlap) {
-        return with(Facts.HEADLAP, headlap);
+        return withFact(Facts.HEADLAP, headlap);
     }
 
     /**
@@ -141,7 +141,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withGauge(Length gauge) {
-        return with(Facts.GAUGE, gauge);
+        return withFact(Facts.GAUGE, gauge);
     }
 
     /**
@@ -151,7 +151,7 @@ public final class Situation implements Serializable {
      * @return the situation with them
      */
     public Situation withRafterCentres(Length centres) {
-        return with(Facts.RAFTER_CENTRES, centres);
+        return withFact(Facts.RAFTER_CENTRES, centres);
     }
 
     /**
@@ -161,7 +161,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withRafterLength(Length length) {
-        return with(Facts.RAFTER_LENGTH, length);
+        return withFact(Facts.RAFTER_LENGTH, length);
     }
 
     /**
@@ -171,7 +171,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withRoofForm(RoofForm form) {
-        return with(Facts.ROOF_FORM, form);
+        return withFact(Facts.ROOF_FORM, form);
     }
 
     /**
@@ -181,7 +181,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withSpan(Length span) {
-        return with(Facts.SPAN, span);
+        return withFact(Facts.SPAN, span);
     }
 
     /**
@@ -192,7 +192,7 @@ public final class Situation implements Serializable {
      * @return the situation with both
      */
     public Situation withUnderlay(UnderlayClass underlay, UnderlaySupport support) {
-        return with(Facts.UNDERLAY, underlay).with(Facts.SUPPORT, support);
+        return withFact(Facts.UNDERLAY, underlay).withFact(Facts.SUPPORT, support);
     }
 
     /**
@@ -202,7 +202,7 @@ public final class Situation implements Serializable {
      * @return the situation with it
      */
     public Situation withInsulation(Insulation insulation) {
-        return with(Facts.INSULATION, insulation);
+        return withFact(Facts.INSULATION, insulation);
     }
 
     /**
@@ -212,7 +212,7 @@ public final class Situation implements Serializable {
      * @return the situation there
      */
     public Situation at(Detail detail) {
-        return with(Facts.DETAIL, detail);
+        return withFact(Facts.DETAIL, detail);
     }
 
     /**
@@ -228,7 +228,7 @@ public final class Situation implements Serializable {
 
     /** Returns what was told of a fact, or null. */
     <T> @Nullable T told(Fact<T> fact) {
-        return fact.type().cast(told.get(fact));
+        return fact.valueType().cast(told.get(fact));
     }
 
     /** Returns everything told, in the order in which it was told. */

@@ -110,7 +110,7 @@ class CheckTest {
         // A gauge of 88 mm is the least in one row; its headlap, 265 − 2 × 88 = 89 mm, is over 265 / 3 in another.
         Situation plain = Situation.of(UnitKind.CLAY_PLAIN_TILE)
                 .withGauge(mm(88))
-                .with(Facts.HEADLAP_SHARE, Ratio.of((265 - 2 * 88) / 265.0));
+                .withFact(Facts.HEADLAP_SHARE, Ratio.of((265 - 2 * 88) / 265.0));
         assertThat(TIPS.check(Subjects.LEAST_GAUGE, plain).outcome()).isEqualTo(Outcome.MEETS);
         assertThat(GB.edition("bs-5534", "unstated")
                         .check(Subjects.GREATEST_HEADLAP_SHARE, plain)
@@ -278,7 +278,7 @@ class CheckTest {
     void suitability_lists_what_falls_short_first() {
         Situation roof = Situation.of(UnitKind.CONCRETE_PLAIN_TILE)
                 .withPitch(pitch("32°"))
-                .with(Facts.HEADLAP_SHARE, Ratio.of(65 / 265.0));
+                .withFact(Facts.HEADLAP_SHARE, Ratio.of(65 / 265.0));
         Suitability suitability = Suitability.of(NHBC_2020, roof);
         assertThat(suitability.outcome()).isEqualTo(Outcome.FALLS_SHORT);
         assertThat(suitability.checks())
@@ -297,7 +297,7 @@ class CheckTest {
         // DTU 40.241 (2023) as summarised: at most 12 m on the slope, 8 m on plan
         Suitability suitability = Suitability.of(
                 Rules.of("fr").edition("dtu-40-241", "2023"),
-                TILE.withRafterLength(metres(12.5)).with(Facts.PLAN_LENGTH, metres(8)));
+                TILE.withRafterLength(metres(12.5)).withFact(Facts.PLAN_LENGTH, metres(8)));
         assertThat(suitability.checks())
                 .extracting(check -> check.subject().id() + " " + check.outcome())
                 .containsExactly(
@@ -328,7 +328,7 @@ class CheckTest {
     @Test
     void a_situation_refuses_a_word_that_is_no_choice() {
         org.assertj.core.api.Assertions.assertThatThrownBy(
-                        () -> Situation.unknown().with(Facts.SOIL, "clay"))
+                        () -> Situation.unknown().withFact(Facts.SOIL, "clay"))
                 .isInstanceOf(org.roofmaths.problem.ProblemsException.class)
                 .hasMessage("soil must be one of expansive-or-collapsible, other, but was clay");
     }

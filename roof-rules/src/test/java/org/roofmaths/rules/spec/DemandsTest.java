@@ -162,7 +162,7 @@ class DemandsTest {
     void no_opening_asked_names_the_conditions() {
         Situation warm = LEAN_TO.withUnderlay(UnderlayClass.LOW_RESISTANCE, UnderlaySupport.UNSUPPORTED)
                 .withInsulation(Insulation.AT_RAFTERS)
-                .with(Facts.CEILING, org.roofmaths.rules.Ceiling.SEALED);
+                .withFact(Facts.CEILING, org.roofmaths.rules.Ceiling.SEALED);
         assertThat(Demands.of(ORDER, warm).lowVents().orThrow())
                 .hasToString(
                         "no opening asked for: row low-vent-gap.warm-lr asks for none, if the ceiling is sealed or has a"
@@ -174,8 +174,8 @@ class DemandsTest {
         // National Construction Code 2022, 10.8.3, recalled: 7000 mm²/m at the eaves from 15°, 5000 high
         Situation roof = Situation.unknown()
                 .withPitch(pitch("22°"))
-                .with(Facts.CLIMATE_ZONE, 7)
-                .with(Facts.CEILING_FORM, org.roofmaths.rules.CeilingForm.LEVEL);
+                .withFact(Facts.CLIMATE_ZONE, 7)
+                .withFact(Facts.CEILING_FORM, org.roofmaths.rules.CeilingForm.LEVEL);
         Demands demands = Demands.of(Rules.of("au").edition("ncc", "2022"), roof);
         assertThat(demands.lowVents().orThrow()).hasToString(AreaPerLength.parse("7000 mm²/m") + " of free area");
         assertThat(demands.highVents().orThrow()).hasToString(AreaPerLength.parse("5000 mm²/m") + " of free area");
@@ -185,9 +185,9 @@ class DemandsTest {
     void a_share_of_an_area_is_asked_where_a_document_goes_that_way() {
         // International Residential Code 2021, R806.2: 1/300 in a mild zone with 40 to 50 per cent high
         Situation attic = Situation.unknown()
-                .with(Facts.CLIMATE_ZONE, 4)
-                .with(Facts.VAPOUR_RETARDER, VapourRetarder.NONE)
-                .with(Facts.UPPER_SHARE, percent(45));
+                .withFact(Facts.CLIMATE_ZONE, 4)
+                .withFact(Facts.VAPOUR_RETARDER, VapourRetarder.NONE)
+                .withFact(Facts.UPPER_SHARE, percent(45));
         Demands demands = Demands.of(Rules.of("us").edition("irc", "2021"), attic);
         assertThat(demands.ventShare(Figure.given(squareMetres(111.5)), Figure.given(percent(45)))
                         .orThrow())

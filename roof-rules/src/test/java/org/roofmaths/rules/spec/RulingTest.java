@@ -147,7 +147,7 @@ class RulingTest {
                         .find(
                                 Subjects.LOW_VENT_GAP,
                                 COLD.withPitch(pitch("15°"))
-                                        .with(Facts.CEILING_FORM, org.roofmaths.rules.CeilingForm.LEVEL))
+                                        .withFact(Facts.CEILING_FORM, org.roofmaths.rules.CeilingForm.LEVEL))
                         .orThrow()
                         .value())
                 .isEqualTo(mm(10));
@@ -228,7 +228,7 @@ class RulingTest {
     private static Length lap(Edition edition, String pitch, UnderlaySupport support) {
         return edition.find(
                         Subjects.UNDERLAY_HORIZONTAL_LAP,
-                        Situation.unknown().withPitch(pitch(pitch)).with(Facts.SUPPORT, support))
+                        Situation.unknown().withPitch(pitch(pitch)).withFact(Facts.SUPPORT, support))
                 .orThrow()
                 .value();
     }
@@ -238,7 +238,7 @@ class RulingTest {
         RuleSet rules = GB.inOrder("nhbc-standards/2024", "nhbc-standards/2020", "trade-practice/undated");
         Situation cover = Situation.unknown()
                 .at(Detail.COVER_FLASHING)
-                .with(Facts.METAL, Metal.LEAD)
+                .withFact(Facts.METAL, Metal.LEAD)
                 .withExposure(Exposure.SHELTERED);
         // 1.5 m is printed in both; 100 mm only in 2020; 150 mm for any abutment is trade practice.
         assertThat(rules.find(Subjects.LONGEST_PIECE, cover).row().orElseThrow().reference())
@@ -291,7 +291,7 @@ class RulingTest {
     @Test
     void a_geometry_outside_the_standard_takes_its_own_row() {
         Situation handMade =
-                Situation.of(UnitKind.CLAY_PLAIN_TILE).with(Facts.UNIT_GEOMETRY, UnitGeometry.OUTSIDE_STANDARD);
+                Situation.of(UnitKind.CLAY_PLAIN_TILE).withFact(Facts.UNIT_GEOMETRY, UnitGeometry.OUTSIDE_STANDARD);
         // NHBC Standards 2020, clause 7.2.19: not less than 40°
         assertThat(NHBC_2020.find(Subjects.LEAST_PITCH, handMade).orThrow().value())
                 .isEqualTo(pitch("40°"));
