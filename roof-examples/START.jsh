@@ -6,6 +6,7 @@ import org.roofmaths.problem.*;
 import org.roofmaths.roof.*;
 import org.roofmaths.rules.*;
 import org.roofmaths.settingout.*;
+import org.roofmaths.sheet.*;
 import org.roofmaths.units.*;
 import org.roofmaths.ventilation.*;
 import org.roofmaths.working.*;

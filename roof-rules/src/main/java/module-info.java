@@ -7,6 +7,6 @@ module org.roofmaths.rules {
 
     // An empty package cannot be exported: take a line out of the comment when the package gets its first class.
     exports org.roofmaths.rules;
-// exports org.roofmaths.sheet;
+    exports org.roofmaths.sheet;
 // exports org.roofmaths.exercise;
 }

@@ -37,13 +37,16 @@ public final class RafterBays implements HasWorking, Serializable {
     public static final Term<Length> RAFTER_WIDTH = Term.of("rafter width between the bays", "br", Length.class);
     /** How many bays. */
     public static final Term<Integer> BAYS = Term.of("bays", "nb", Integer.class);
+    /** How many rafters stand beside the bays. */
+    public static final Term<Integer> RAFTERS = Term.of("rafters beside the bays", "nr", Integer.class);
     /** The clear width of all the bays together. */
     public static final Term<Length> CLEAR_WIDTH = Term.of("clear width of all bays", "Lc", Length.class);
 
     private static final Formula BAYS_BY_CENTRES =
             Formula.of(BAYS, LENGTH.minus(RAFTER_WIDTH).timesToCover(CENTRES));
+    private static final Formula RAFTERS_BY_BAYS = Formula.of(RAFTERS, BAYS.plus(1));
     private static final Formula CLEAR_BY_BAYS =
-            Formula.of(CLEAR_WIDTH, LENGTH.minus(BAYS.plus(1).times(RAFTER_WIDTH)));
+            Formula.of(CLEAR_WIDTH, LENGTH.minus(RAFTERS.times(RAFTER_WIDTH)));
     private static final double RESOLUTION = Length.STORAGE_RESOLUTION.toSi();
 
     private final Figure<Length> length;
@@ -110,8 +113,8 @@ public final class RafterBays implements HasWorking, Serializable {
     }
 
     Length clearWidth(Recorder r) {
-        int count = count(r);
-        return r.record(CLEAR_WIDTH, length.value().minus(rafterWidth.value().times(count + 1L)), CLEAR_BY_BAYS);
+        int rafters = r.record(RAFTERS, count(r) + 1, RAFTERS_BY_BAYS);
+        return r.record(CLEAR_WIDTH, length.value().minus(rafterWidth.value().times((long) rafters)), CLEAR_BY_BAYS);
     }
 
     private List<Bay> layOut(int count) {
@@ -134,6 +137,11 @@ public final class RafterBays implements HasWorking, Serializable {
     /** Returns how many bays there are. */
     public int count() {
         return bays.size();
+    }
+
+    /** Returns how many rafters there are, one more than bays. */
+    public int rafterCount() {
+        return bays.size() + 1;
     }
 
     /** Returns the clear width of all the bays together. */

@@ -1,6 +1,7 @@
 package org.roofmaths.working;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,20 +15,39 @@ final class Recording implements Recorder {
     private final List<Worked<?>> steps;
     private final List<String> notes = new ArrayList<>();
 
+    /** What was replayed for this working: each figure once, however often it is used, so that its steps are shown once. */
+    private final Map<Worked<?>, Worked<?>> replayed;
+
     Recording() {
-        this(null, "", new ArrayList<>());
+        this(null, "", new ArrayList<>(), new IdentityHashMap<>());
     }
 
-    private Recording(@Nullable Recording parent, String place, List<Worked<?>> steps) {
+    private Recording(
+            @Nullable Recording parent, String place, List<Worked<?>> steps, Map<Worked<?>, Worked<?>> replayed) {
         this.parent = parent;
         this.place = place;
         this.steps = steps;
+        this.replayed = replayed;
+    }
+
+    /** Returns a recorder for a calculation whose answer this one uses. */
+    Recording forFigure() {
+        return new Recording(null, "", new ArrayList<>(), replayed);
     }
 
     @Override
     public <T> T use(Term<T> term, Figure<? extends T> figure) {
-        figures.put(term, figure);
+        figures.put(term, figure instanceof Worked<?> worked ? resolved(worked) : figure);
         return figure.value();
+    }
+
+    private Worked<?> resolved(Worked<?> worked) {
+        Worked<?> known = replayed.get(worked);
+        if (known == null) {
+            known = worked.replayedWithin(this);
+            replayed.put(worked, known);
+        }
+        return known;
     }
 
     @Override
@@ -68,7 +88,7 @@ final class Recording implements Recorder {
 
     @Override
     public Recorder at(String inner) {
-        return new Recording(this, place.isEmpty() ? inner : place + ", " + inner, steps);
+        return new Recording(this, place.isEmpty() ? inner : place + ", " + inner, steps, replayed);
     }
 
     @Override

@@ -58,7 +58,12 @@ public final class Worked<T> implements Figure<T>, HasWorking {
     }
 
     private Worked<T> replayed() {
-        return calculation == null ? this : Working.of(calculation::run).at(term);
+        return replayedWithin(new Recording());
+    }
+
+    /** Runs the calculation again for a working under way, which keeps what was replayed before. */
+    Worked<T> replayedWithin(Recording recording) {
+        return calculation == null ? this : Working.of(calculation::run, recording.forFigure()).at(term);
     }
 
     /** Returns which number this is. */

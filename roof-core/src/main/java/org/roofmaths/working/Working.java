@@ -46,7 +46,10 @@ public final class Working implements Serializable {
      * @return its working
      */
     public static Working of(Consumer<Recorder> calculation) {
-        Recording recording = new Recording();
+        return of(calculation, new Recording());
+    }
+
+    static Working of(Consumer<Recorder> calculation, Recording recording) {
         calculation.accept(recording);
         List<Worked<?>> steps = List.copyOf(recording.steps());
         Set<Worked<?>> used = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -95,6 +98,31 @@ public final class Working implements Serializable {
                 .filter(step -> step.term().equals(term))
                 .findFirst()
                 .map(step -> (Worked<T>) step);
+    }
+
+    /**
+     * Returns the figure that stands under a term, worked out or not: a step as {@link #at(Term)} finds it, or else the figure that a
+     * step uses under that term.
+     *
+     * @param <T> the type of the number
+     * @param term which number
+     * @return the figure
+     * @throws IllegalArgumentException if this working has no such number; the message lists those it has
+     */
+    @SuppressWarnings("unchecked") // a figure is kept under the term it was used with, so the types agree
+    public <T> Figure<T> figure(Term<T> term) {
+        Optional<Worked<T>> step = find(term);
+        if (step.isPresent()) {
+            return step.get();
+        }
+        return allSteps().stream()
+                .flatMap(each -> each.inputs().stream())
+                .filter(input -> input.term().equals(term))
+                .findFirst()
+                .map(input -> (Figure<T>) input.figure())
+                .orElseThrow(() -> new IllegalArgumentException("no \"" + term.toText() + "\" in this working; it has: "
+                        + String.join(", ", termNames()) + ", "
+                        + String.join(", ", inputs().stream().map(input -> input.term().toText()).distinct().toList())));
     }
 
     private List<String> termNames() {
