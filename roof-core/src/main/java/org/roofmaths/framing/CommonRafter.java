@@ -1,6 +1,7 @@
 package org.roofmaths.framing;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.roofmaths.problem.Attempt;
@@ -291,6 +292,23 @@ public final class CommonRafter implements HasWorking, Serializable {
     /** Returns the angle of the seat cut, from the edge of the rafter: the pitch. */
     public Angle seatCutFromEdge() {
         return numbers.cut;
+    }
+
+    /**
+     * Returns the line of a cutting list for so many of this rafter.
+     *
+     * @param count how many, at least 1
+     * @return the line
+     */
+    public CuttingLine toCut(int count) {
+        return new CuttingLine(
+                "common rafter",
+                count,
+                lengthToCut(),
+                lengthToCut(),
+                List.of(
+                        new Cut("plumb cut", plumbCutFromSquare(), Cut.Datum.FROM_SQUARE),
+                        new Cut("seat cut", seatCutFromEdge(), Cut.Datum.FROM_EDGE)));
     }
 
     @Override

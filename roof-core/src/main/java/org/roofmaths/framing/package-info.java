@@ -2,7 +2,20 @@
  * The timbers of a roof by their lengths and cuts. No member is sized here: what it must carry is for a person
  * competent in structures.
  *
- * <p>Start with {@link org.roofmaths.framing.CommonRafter}: the rafter that runs straight up the slope.
+ * <p>Read in this order:
+ *
+ * <ol>
+ *   <li>{@link org.roofmaths.framing.CommonRafter}: the rafter that runs straight up the slope, and its
+ *       {@link org.roofmaths.framing.Birdsmouth}.
+ *   <li>{@link org.roofmaths.framing.CornerRafter}: the hip or valley rafter, and the
+ *       {@link org.roofmaths.framing.JackRafters} that meet it.
+ *   <li>{@link org.roofmaths.framing.BoardCuts} and {@link org.roofmaths.framing.CompoundMitre}: members along the eaves
+ *       that turn a corner.
+ *   <li>{@link org.roofmaths.framing.ShedDormer}, {@link org.roofmaths.framing.GabledDormer},
+ *       {@link org.roofmaths.framing.GableStuds}, {@link org.roofmaths.framing.Sprocket},
+ *       {@link org.roofmaths.framing.EvenSpacing}.
+ *   <li>{@link org.roofmaths.framing.CuttingList}: what goes to the saw.
+ * </ol>
  *
  * <pre>{@code
  * CommonRafter rafter = CommonRafter.ofSpan(metres(7.2), pitch("35°")).withRidge(mm(32)).withOverhang(level(mm(300)));
