@@ -24,9 +24,9 @@ import org.roofmaths.working.Working;
  * <p>For example, a seat of 75 mm in a rafter 150 mm deep at 40° has a heel of 62.9 mm, goes 48.2 mm into the rafter
  * measured square to it, and leaves 101.8 mm.
  *
- * <p>How deep a notch may go is a rule or a habit of the trade, so its share of the depth comes from the caller. A steep
- * rafter with a full seat on the plate may pass it. Whether the rafter still carries its load is for a person competent
- * in structures. Immutable and thread-safe.
+ * <p>How deep a notch may go is a rule or a habit of the trade, so its share of the depth comes from the caller. A
+ * steep rafter with a full seat on the plate may pass it. Whether the rafter still carries its load is for a person
+ * competent in structures. Immutable and thread-safe.
  *
  * @since 0.1
  */
@@ -235,7 +235,9 @@ public final class Birdsmouth implements HasWorking, Serializable {
         return Objects.hash(depth, seat, pitch.value());
     }
 
-    /** Returns for example {@code birdsmouth: seat 75 mm, heel 62.932472 mm, notch 48.209071 mm, 101.790929 mm left}. */
+    /**
+     * Returns for example {@code birdsmouth: seat 75 mm, heel 62.932472 mm, notch 48.209071 mm, 101.790929 mm left}.
+     */
     @Override
     public String toString() {
         return "birdsmouth: seat " + seat + ", heel " + heel() + ", notch " + notch() + ", " + left() + " left";

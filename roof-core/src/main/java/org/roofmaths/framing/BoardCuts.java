@@ -16,13 +16,13 @@ import org.roofmaths.working.Term;
 import org.roofmaths.working.Working;
 
 /**
- * The cuts of members that run parallel to the eaves and end over a hip or valley: roof boards, and purlins square to the
- * slope.
+ * The cuts of members that run parallel to the eaves and end over a hip or valley: roof boards, and purlins square to
+ * the slope.
  *
  * <p>The cut is in the plumb plane of the hip. On the face that lies in the slope it is marked from square by
- * tan = cos(pitch) ÷ tan(plan angle); on the face square to the slope from square by tan = sin(pitch) ÷ tan(plan angle). The
- * first is the same number as the side cut of a jack rafter, which is from the edge: the datum is what tells them
- * apart.
+ * tan = cos(pitch) ÷ tan(plan angle); on the face square to the slope from square by tan = sin(pitch) ÷ tan(plan
+ * angle). The first is the same number as the side cut of a jack rafter, which is from the edge: the datum is what
+ * tells them apart.
  *
  * <p>Immutable and thread-safe.
  *
@@ -75,7 +75,8 @@ public final class BoardCuts implements HasWorking, Serializable {
         Angle toEaves = r.record(
                 HIP_TO_EAVES_IN_SLOPE,
                 Angle.ofRadians(StrictMath.atan2(d.sin(), d.cos() * p.cos())),
-                Formula.of(HIP_TO_EAVES_IN_SLOPE, plan.sin().arcTanOver(plan.cos().times(pitch.cos()))));
+                Formula.of(
+                        HIP_TO_EAVES_IN_SLOPE, plan.sin().arcTanOver(plan.cos().times(pitch.cos()))));
         Angle face = r.record(
                 FACE_CUT_FROM_SQUARE,
                 Angle.ofDegrees(90).minus(toEaves),
@@ -83,7 +84,9 @@ public final class BoardCuts implements HasWorking, Serializable {
         Angle edge = r.record(
                 EDGE_CUT_FROM_SQUARE,
                 Angle.ofRadians(StrictMath.atan(p.sin() * d.cos() / d.sin())),
-                Formula.of(EDGE_CUT_FROM_SQUARE, pitch.sin().times(plan.cos()).over(plan.sin()).arcTan()));
+                Formula.of(
+                        EDGE_CUT_FROM_SQUARE,
+                        pitch.sin().times(plan.cos()).over(plan.sin()).arcTan()));
         return new Numbers(toEaves, face, edge);
     }
 

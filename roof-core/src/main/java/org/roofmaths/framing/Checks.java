@@ -22,10 +22,6 @@ final class Checks {
 
     static void requireNoLessThanZero(Problems problems, ProblemCode code, String where, Length given) {
         problems.require(
-                !given.isNegative() && !given.isLongerThan(LONGEST),
-                code,
-                where,
-                given,
-                "be from 0 mm to " + LONGEST);
+                !given.isNegative() && !given.isLongerThan(LONGEST), code, where, given, "be from 0 mm to " + LONGEST);
     }
 }

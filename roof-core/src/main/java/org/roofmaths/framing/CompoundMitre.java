@@ -22,9 +22,9 @@ import org.roofmaths.working.Working;
  * The saw settings with which two leaning boards meet round a corner, such as fascias square to the rafters.
  *
  * <p>The lean is measured from plumb; the corner is the angle between the boards on plan. The mitre is the angle across
- * the face of the board, from square: tan = sin(lean) ÷ tan(corner ÷ 2). The bevel is the tilt of the blade, from square to
- * the face: sin = cos(lean) × cos(corner ÷ 2). For example, fascias square to rafters of 30° round a square corner are cut
- * at a mitre of 26.57° with the blade tilted by 37.76°.
+ * the face of the board, from square: tan = sin(lean) ÷ tan(corner ÷ 2). The bevel is the tilt of the blade, from
+ * square to the face: sin = cos(lean) × cos(corner ÷ 2). For example, fascias square to rafters of 30° round a square
+ * corner are cut at a mitre of 26.57° with the blade tilted by 37.76°.
  *
  * <p>Immutable and thread-safe.
  *
@@ -50,7 +50,8 @@ public final class CompoundMitre implements HasWorking, Serializable {
             ProblemCode.of("compound-mitre.angle", "Measure the lean from plumb and the corner between the boards.");
 
     private static final Formula LEAN_IS_PITCH = Formula.of(LEAN, RoofFace.RAFTER_PITCH);
-    private static final Formula LEAN_OF_BOARDING = Formula.of(LEAN, Expression.degrees(90).minus(RoofFace.RAFTER_PITCH));
+    private static final Formula LEAN_OF_BOARDING =
+            Formula.of(LEAN, Expression.degrees(90).minus(RoofFace.RAFTER_PITCH));
     private static final Formula MITRE =
             Formula.of(MITRE_FROM_SQUARE, LEAN.sin().over(CORNER.over(2).tan()).arcTan());
     private static final Formula BEVEL =
@@ -98,14 +99,14 @@ public final class CompoundMitre implements HasWorking, Serializable {
      */
     public static CompoundMitre squareToRafters(Pitch pitch, Angle corner) {
         Objects.requireNonNull(pitch, "pitch");
-        Figure<Angle> lean =
-                Worked.by(LEAN, r -> r.record(LEAN, r.use(RoofFace.RAFTER_PITCH, pitch).toAngle(), LEAN_IS_PITCH));
+        Figure<Angle> lean = Worked.by(
+                LEAN, r -> r.record(LEAN, r.use(RoofFace.RAFTER_PITCH, pitch).toAngle(), LEAN_IS_PITCH));
         return new CompoundMitre(lean, Figure.given(Objects.requireNonNull(corner, "corner")));
     }
 
     /**
-     * Returns the settings for roof boards that lie in the slope and meet over a hip: they lean from plumb by 90° less the
-     * pitch.
+     * Returns the settings for roof boards that lie in the slope and meet over a hip: they lean from plumb by 90° less
+     * the pitch.
      *
      * @param pitch the pitch of the rafters
      * @param corner the angle between the eaves on plan, above 0° and below 180°
@@ -124,10 +125,8 @@ public final class CompoundMitre implements HasWorking, Serializable {
     private Numbers compute(Recorder r) {
         Angle leaning = r.use(LEAN, lean);
         Angle half = r.use(CORNER, corner).dividedBy(2);
-        Angle mitre = r.record(
-                MITRE_FROM_SQUARE, Angle.ofRadians(StrictMath.atan(leaning.sin() / half.tan())), MITRE);
-        Angle bevel = r.record(
-                BEVEL_FROM_SQUARE, Angle.ofRadians(StrictMath.asin(leaning.cos() * half.cos())), BEVEL);
+        Angle mitre = r.record(MITRE_FROM_SQUARE, Angle.ofRadians(StrictMath.atan(leaning.sin() / half.tan())), MITRE);
+        Angle bevel = r.record(BEVEL_FROM_SQUARE, Angle.ofRadians(StrictMath.asin(leaning.cos() * half.cos())), BEVEL);
         return new Numbers(mitre, bevel);
     }
 

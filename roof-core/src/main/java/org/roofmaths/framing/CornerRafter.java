@@ -27,13 +27,13 @@ import org.roofmaths.working.Working;
 /**
  * A hip rafter or valley rafter: the timber under the line in which two slopes meet over a corner.
  *
- * <p>All lengths are along the top edge, to the centre lines, before any deduction; the length to cut takes off half the
- * ridge board and adds the tail. For example, the hip of two slopes of 40° over a square corner with a run of 4 m is
- * 6577.6 mm long at 30.68°.
+ * <p>All lengths are along the top edge, to the centre lines, before any deduction; the length to cut takes off half
+ * the ridge board and adds the tail. For example, the hip of two slopes of 40° over a square corner with a run of 4 m
+ * is 6577.6 mm long at 30.68°.
  *
- * <p>The plumb cut is marked at the pitch of the hip from square across it, the seat cut at that pitch from its edge. A hip
- * that is not backed stands proud of both slopes and is dropped instead: by {@link #dropPlumb} measured plumb, as when
- * the seat is cut deeper, or by {@link #dropSquare} measured square to the hip. The two differ.
+ * <p>The plumb cut is marked at the pitch of the hip from square across it, the seat cut at that pitch from its edge. A
+ * hip that is not backed stands proud of both slopes and is dropped instead: by {@link #dropPlumb} measured plumb, as
+ * when the seat is cut deeper, or by {@link #dropSquare} measured square to the hip. The two differ.
  *
  * <p>No member is sized here. Immutable and thread-safe.
  *
@@ -96,8 +96,7 @@ public final class CornerRafter implements HasWorking, Serializable {
     private static final Formula PLAN_LENGTH_BY_RUN =
             Formula.of(PLAN_LENGTH, RUN.times(MeetingLine.PLAN_LENGTH_PER_RUN));
     private static final Formula LENGTH_BY_RUN = Formula.of(LENGTH, RUN.times(MeetingLine.TRUE_LENGTH_PER_RUN));
-    private static final Formula TAIL_BY_OVERHANG =
-            Formula.of(TAIL, OVERHANG.times(MeetingLine.TRUE_LENGTH_PER_RUN));
+    private static final Formula TAIL_BY_OVERHANG = Formula.of(TAIL, OVERHANG.times(MeetingLine.TRUE_LENGTH_PER_RUN));
     private static final Formula SHORTENING_BY_RIDGE =
             Formula.of(SHORTENING_LEVEL, RIDGE_THICKNESS.over(2).over(FIRST_PLAN_ANGLE.sin()));
     private static final Formula SHORTENING_ALONG =
@@ -217,8 +216,7 @@ public final class CornerRafter implements HasWorking, Serializable {
         Length rise = r.record(RISE, line.slopePitch(Side.FIRST).riseOver(level), RISE_BY_PITCH);
         Length onPlan = r.record(PLAN_LENGTH, level.times(line.planLengthPerRun()), PLAN_LENGTH_BY_RUN);
         Length length = r.record(LENGTH, level.times(line.trueLengthPerRun()), LENGTH_BY_RUN);
-        Length tail = r.record(
-                TAIL, r.use(OVERHANG, overhang).times(line.trueLengthPerRun()), TAIL_BY_OVERHANG);
+        Length tail = r.record(TAIL, r.use(OVERHANG, overhang).times(line.trueLengthPerRun()), TAIL_BY_OVERHANG);
         Length board = r.use(RIDGE_THICKNESS, ridge);
         Length back = r.record(
                 SHORTENING_LEVEL,
@@ -240,9 +238,15 @@ public final class CornerRafter implements HasWorking, Serializable {
         Expression half = THICKNESS.over(2);
         Expression tan = MeetingLine.PLAN_ANGLE.at(side.toString()).tan();
         Term<Length> plumb = DROP_PLUMB.at(side.toString());
-        r.record(plumb, dropPlumb(side), Formula.of(plumb, half.times(MeetingLine.LINE_PITCH.tan()).over(tan)));
+        r.record(
+                plumb,
+                dropPlumb(side),
+                Formula.of(plumb, half.times(MeetingLine.LINE_PITCH.tan()).over(tan)));
         Term<Length> square = DROP_SQUARE.at(side.toString());
-        r.record(square, dropSquare(side), Formula.of(square, half.times(MeetingLine.LINE_PITCH.sin()).over(tan)));
+        r.record(
+                square,
+                dropSquare(side),
+                Formula.of(square, half.times(MeetingLine.LINE_PITCH.sin()).over(tan)));
         Term<Angle> edge = SIDE_CUT_FROM_EDGE.at(side.toString());
         r.record(
                 edge,
@@ -253,7 +257,9 @@ public final class CornerRafter implements HasWorking, Serializable {
                                 .at(side.toString())
                                 .sin()
                                 .times(MeetingLine.LINE_PITCH.cos())
-                                .arcTanOver(MeetingLine.PLAN_ANGLE.at(side.toString()).cos())));
+                                .arcTanOver(MeetingLine.PLAN_ANGLE
+                                        .at(side.toString())
+                                        .cos())));
         Term<Angle> fromSquare = SIDE_CUT_FROM_SQUARE.at(side.toString());
         r.record(
                 fromSquare,
@@ -307,8 +313,8 @@ public final class CornerRafter implements HasWorking, Serializable {
     }
 
     /**
-     * Returns the angle of the cut across the top edge, left square, against a ridge parallel to the eaves of one slope, from
-     * the edge of the rafter.
+     * Returns the angle of the cut across the top edge, left square, against a ridge parallel to the eaves of one
+     * slope, from the edge of the rafter.
      *
      * @param side the slope to whose eaves the ridge is parallel
      * @return the angle from the edge; {@code tan = tan(plan angle) × cos(pitch of the hip)}
@@ -332,7 +338,8 @@ public final class CornerRafter implements HasWorking, Serializable {
      * Returns how far an unbacked hip must come down for its edge to lie in one slope, measured plumb.
      *
      * @param side the slope
-     * @return half the thickness × tan(pitch of the hip) ÷ tan(plan angle); with unequal pitches take the greater of both
+     * @return half the thickness × tan(pitch of the hip) ÷ tan(plan angle); with unequal pitches take the greater of
+     *     both
      */
     public Length dropPlumb(Side side) {
         return halfOverTangent(side).times(line.pitch().tan());

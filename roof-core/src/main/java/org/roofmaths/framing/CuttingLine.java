@@ -41,7 +41,10 @@ public record CuttingLine(String member, int count, Length longPoint, Length sho
         return new CuttingLine(member, newCount, longPoint, shortPoint, cuts);
     }
 
-    /** Returns for example {@code 12 × common rafter 4394.78852 mm; plumb cut 35° from square; seat cut 35° from the edge}. */
+    /**
+     * Returns for example {@code 12 × common rafter 4394.78852 mm; plumb cut 35° from square; seat cut 35° from the
+     * edge}.
+     */
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder(count + " × " + member + " " + longPoint);

@@ -20,8 +20,8 @@ import org.roofmaths.working.Working;
 /**
  * Members set out at equal centres between two fixed ones, such as rafters along a plate.
  *
- * <p>The number of gaps is the least that keeps the centres at or below the greatest allowed; there is one member more than
- * there are gaps. For example, 5153 mm at no more than 600 mm is 9 gaps of 572.6 mm and 10 members.
+ * <p>The number of gaps is the least that keeps the centres at or below the greatest allowed; there is one member more
+ * than there are gaps. For example, 5153 mm at no more than 600 mm is 9 gaps of 572.6 mm and 10 members.
  *
  * <p>Immutable and thread-safe.
  *

@@ -35,7 +35,8 @@ public final class GableStuds implements HasWorking, Serializable {
     public static final Term<Length> COMMON_DIFFERENCE = Term.of("common difference of studs", "gd", Length.class);
 
     /** How far a stud stands from the point where the slope meets the sole plate, level. */
-    public static final Term<Length> FROM_FOOT = Term.of("stud distance from the foot of the slope", "gf", Length.class);
+    public static final Term<Length> FROM_FOOT =
+            Term.of("stud distance from the foot of the slope", "gf", Length.class);
 
     /** The height of the slope over the sole plate at a stud. */
     public static final Term<Length> HEIGHT = Term.of("stud height", "gs", Length.class);

@@ -17,11 +17,12 @@ import org.roofmaths.working.Term;
 import org.roofmaths.working.Working;
 
 /**
- * A dormer with two slopes of its own, whose level ridge runs back into the main roof and which meets it in two valleys.
+ * A dormer with two slopes of its own, whose level ridge runs back into the main roof and which meets it in two
+ * valleys.
  *
- * <p>The ridge stands width ÷ 2 × tan(dormer pitch) over the dormer's eaves, and runs that rise ÷ tan(main pitch) further
- * back than the eaves do. For example, a dormer 1800 mm wide at 45° on a roof of 40° rises 900 mm and runs back 1072.6 mm;
- * its valleys are 1664.5 mm long at 32.7°.
+ * <p>The ridge stands width ÷ 2 × tan(dormer pitch) over the dormer's eaves, and runs that rise ÷ tan(main pitch)
+ * further back than the eaves do. For example, a dormer 1800 mm wide at 45° on a roof of 40° rises 900 mm and runs back
+ * 1072.6 mm; its valleys are 1664.5 mm long at 32.7°.
  *
  * <p>Immutable and thread-safe.
  *
@@ -58,7 +59,11 @@ public final class GabledDormer implements HasWorking, Serializable {
     private static final Formula BACK_RUN_BY_RISE = Formula.of(BACK_RUN, RISE.over(MAIN_PITCH.tan()));
     private static final Formula VALLEY_BY_SIDES = Formula.of(
             VALLEY_LENGTH,
-            WIDTH.over(2).squared().plus(BACK_RUN.squared()).plus(RISE.squared()).squareRoot());
+            WIDTH.over(2)
+                    .squared()
+                    .plus(BACK_RUN.squared())
+                    .plus(RISE.squared())
+                    .squareRoot());
     private static final Formula VALLEY_PITCH_BY_SIDES = Formula.of(
             VALLEY_PITCH,
             RISE.arcTanOver(WIDTH.over(2).squared().plus(BACK_RUN.squared()).squareRoot()));
@@ -116,8 +121,8 @@ public final class GabledDormer implements HasWorking, Serializable {
         Length rise = r.record(RISE, q.riseOver(half), RISE_BY_WIDTH);
         Length back = r.record(BACK_RUN, p.runOver(rise), BACK_RUN_BY_RISE);
         double onPlan = StrictMath.hypot(half.toMetres(), back.toMetres());
-        Length valley = r.record(
-                VALLEY_LENGTH, Length.ofMetres(StrictMath.hypot(onPlan, rise.toMetres())), VALLEY_BY_SIDES);
+        Length valley =
+                r.record(VALLEY_LENGTH, Length.ofMetres(StrictMath.hypot(onPlan, rise.toMetres())), VALLEY_BY_SIDES);
         Pitch valleyPitch = r.record(
                 VALLEY_PITCH,
                 Pitch.from(Angle.ofRadians(StrictMath.atan2(rise.toMetres(), onPlan))),

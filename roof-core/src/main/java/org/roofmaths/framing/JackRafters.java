@@ -25,8 +25,8 @@ import org.roofmaths.working.Working;
 /**
  * The short rafters between the eaves and a hip, or between a valley and the ridge, at equal centres.
  *
- * <p>Each is longer than the one before by the common difference: centres × tan(plan angle) / cos(pitch). For example, at
- * 16 in centres on a slope of 8 in 12 over a square corner the difference is 19.23 in.
+ * <p>Each is longer than the one before by the common difference: centres × tan(plan angle) / cos(pitch). For example,
+ * at 16 in centres on a slope of 8 in 12 over a square corner the difference is 19.23 in.
  *
  * <p>Distances are along the eaves from the corner of the plates; at a valley, along the ridge from the head of the
  * valley. Lengths are along the top edge to the centre line of the hip; the length to cut takes off half the hip's
@@ -62,7 +62,8 @@ public final class JackRafters implements HasWorking, Serializable {
     public static final Term<Length> DEDUCTION = Term.of("jack deduction, along it", "jt", Length.class);
 
     /** The length of a jack rafter to its long point. */
-    public static final Term<Length> LENGTH_TO_CUT = Term.of("jack length to cut, to the long point", "jk", Length.class);
+    public static final Term<Length> LENGTH_TO_CUT =
+            Term.of("jack length to cut, to the long point", "jk", Length.class);
 
     /** The thickness of the jack rafters. */
     public static final Term<Length> THICKNESS = Term.of("jack thickness", "jb", Length.class);
@@ -154,7 +155,8 @@ public final class JackRafters implements HasWorking, Serializable {
         Checks.requireNoLessThanZero(problems, SIZE, "thickness of the hip or valley", cornerThickness);
         Checks.requireNoLessThanZero(problems, SIZE, "thickness", thickness);
         problems.throwIfErrors();
-        Length width = greatestRun.times(line.planAngle(side).cos() / line.planAngle(side).sin());
+        Length width = greatestRun.times(
+                line.planAngle(side).cos() / line.planAngle(side).sin());
         if (width.toMetres() / centres.toMetres() > MOST) {
             throw new ProblemsException(
                     List.of(Problem.error(SIZE, "centres", centres, "give at most " + MOST + " jack rafters")));
@@ -250,7 +252,10 @@ public final class JackRafters implements HasWorking, Serializable {
                 break;
             }
             r.use(ALONG.at(place), along);
-            r.record(RUN.at(place), level, Formula.of(RUN.at(place), ALONG.at(place).times(tan)));
+            r.record(
+                    RUN.at(place),
+                    level,
+                    Formula.of(RUN.at(place), ALONG.at(place).times(tan)));
             Length length = r.record(
                     LENGTH.at(place),
                     p.slopeOver(level),
@@ -294,8 +299,8 @@ public final class JackRafters implements HasWorking, Serializable {
 
     /** Returns the angle of the cut across the top edge, from the edge: {@code tan = cos(pitch) / tan(plan angle)}. */
     public Angle sideCutFromEdge() {
-        return Angle.ofRadians(
-                StrictMath.atan(line.slopePitch(side).cos() / line.planAngle(side).tan()));
+        return Angle.ofRadians(StrictMath.atan(
+                line.slopePitch(side).cos() / line.planAngle(side).tan()));
     }
 
     /** Returns the same cut from square: 90° less the angle from the edge. */

@@ -22,9 +22,9 @@ import org.roofmaths.working.Working;
 /**
  * A dormer with a single flatter slope that runs back until it meets the main roof.
  *
- * <p>The front is a plumb wall on the main slope. The depth is height ÷ (tan(main pitch) − tan(dormer pitch)); each cheek
- * is a triangle of half height times depth. For example, a front of 1200 mm on a roof of 40° with a dormer roof of 5° is
- * 1596.6 mm deep, with cheeks of 0.958 m².
+ * <p>The front is a plumb wall on the main slope. The depth is height ÷ (tan(main pitch) − tan(dormer pitch)); each
+ * cheek is a triangle of half height times depth. For example, a front of 1200 mm on a roof of 40° with a dormer roof
+ * of 5° is 1596.6 mm deep, with cheeks of 0.958 m².
  *
  * <p>Immutable and thread-safe.
  *
@@ -52,7 +52,8 @@ public final class ShedDormer implements HasWorking, Serializable {
     public static final Term<Area> CHEEK_AREA = Term.of("dormer cheek area", "da", Area.class);
 
     /** The angle between the two slopes, as at the foot of a dormer rafter on the main roof. */
-    public static final Term<Angle> ANGLE_BETWEEN_SLOPES = Term.of("angle between main and dormer slope", "db", Angle.class);
+    public static final Term<Angle> ANGLE_BETWEEN_SLOPES =
+            Term.of("angle between main and dormer slope", "db", Angle.class);
 
     /** The distance between the studs of a cheek, centre to centre. */
     public static final Term<Length> STUD_CENTRES = GableStuds.CENTRES;
@@ -67,10 +68,11 @@ public final class ShedDormer implements HasWorking, Serializable {
     private static final Formula DEPTH_BY_PITCHES =
             Formula.of(DEPTH, FRONT_HEIGHT.over(MAIN_PITCH.tan().minus(DORMER_PITCH.tan())));
     private static final Formula SLOPE_BY_DEPTH = Formula.of(SLOPE_LENGTH, DEPTH.over(DORMER_PITCH.cos()));
-    private static final Formula CHEEK_BY_DEPTH = Formula.of(CHEEK_AREA, FRONT_HEIGHT.times(DEPTH).over(2));
+    private static final Formula CHEEK_BY_DEPTH =
+            Formula.of(CHEEK_AREA, FRONT_HEIGHT.times(DEPTH).over(2));
     private static final Formula BETWEEN = Formula.of(ANGLE_BETWEEN_SLOPES, MAIN_PITCH.minus(DORMER_PITCH));
-    private static final Formula STUDS = Formula.of(
-            STUD_DIFFERENCE, STUD_CENTRES.times(MAIN_PITCH.tan().minus(DORMER_PITCH.tan())));
+    private static final Formula STUDS =
+            Formula.of(STUD_DIFFERENCE, STUD_CENTRES.times(MAIN_PITCH.tan().minus(DORMER_PITCH.tan())));
 
     private final Length frontHeight;
     private final Figure<Pitch> mainPitch;

@@ -19,12 +19,12 @@ import org.roofmaths.working.Working;
 /**
  * A short timber on the foot of a rafter that flattens the eaves: the template of a bellcast.
  *
- * <p>The sprocket is a wedge on the rafter: its fill, square to the rafter at the foot, is length × sin(difference of the
- * pitches), and it meets the rafter at length × cos(difference) up from the foot. For example, a sprocket 600 mm long at
- * 30° on a rafter of 45° fills 155.3 mm and meets it 579.6 mm up.
+ * <p>The sprocket is a wedge on the rafter: its fill, square to the rafter at the foot, is length × sin(difference of
+ * the pitches), and it meets the rafter at length × cos(difference) up from the foot. For example, a sprocket 600 mm
+ * long at 30° on a rafter of 45° fills 155.3 mm and meets it 579.6 mm up.
  *
- * <p>The least pitch of a covering is held against the flattest part of the rafters, which is the sprocket. Immutable and
- * thread-safe.
+ * <p>The least pitch of a covering is held against the flattest part of the rafters, which is the sprocket. Immutable
+ * and thread-safe.
  *
  * @since 0.1
  */
@@ -41,7 +41,8 @@ public final class Sprocket implements HasWorking, Serializable {
     public static final Term<Pitch> PITCH = Term.of("sprocket pitch", "ps", Pitch.class);
 
     /** The depth of the wedge at the foot. */
-    public static final Term<Length> FILL = Term.of("sprocket fill at the foot, square to the rafter", "sf", Length.class);
+    public static final Term<Length> FILL =
+            Term.of("sprocket fill at the foot, square to the rafter", "sf", Length.class);
 
     /** How far up the rafter the sprocket meets it. */
     public static final Term<Length> REACH = Term.of("sprocket reach up the rafter", "sr", Length.class);
@@ -50,8 +51,10 @@ public final class Sprocket implements HasWorking, Serializable {
     public static final ProblemCode SIZE =
             ProblemCode.of("sprocket.size", "Check the length; a sprocket is flatter than its rafter.");
 
-    private static final Formula FILL_BY_PITCHES = Formula.of(FILL, LENGTH.times(RAFTER_PITCH.minus(PITCH).sin()));
-    private static final Formula REACH_BY_PITCHES = Formula.of(REACH, LENGTH.times(RAFTER_PITCH.minus(PITCH).cos()));
+    private static final Formula FILL_BY_PITCHES =
+            Formula.of(FILL, LENGTH.times(RAFTER_PITCH.minus(PITCH).sin()));
+    private static final Formula REACH_BY_PITCHES =
+            Formula.of(REACH, LENGTH.times(RAFTER_PITCH.minus(PITCH).cos()));
 
     private final Length length;
     private final Figure<Pitch> pitch;
@@ -94,7 +97,8 @@ public final class Sprocket implements HasWorking, Serializable {
 
     private Numbers compute(Recorder r) {
         Length top = r.use(LENGTH, length);
-        double difference = r.use(RAFTER_PITCH, rafterPitch).toRadians() - r.use(PITCH, pitch).toRadians();
+        double difference = r.use(RAFTER_PITCH, rafterPitch).toRadians()
+                - r.use(PITCH, pitch).toRadians();
         Length fill = r.record(FILL, top.times(StrictMath.sin(difference)), FILL_BY_PITCHES);
         Length reach = r.record(REACH, top.times(StrictMath.cos(difference)), REACH_BY_PITCHES);
         return new Numbers(fill, reach);

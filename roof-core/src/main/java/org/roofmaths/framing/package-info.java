@@ -9,8 +9,8 @@
  *       {@link org.roofmaths.framing.Birdsmouth}.
  *   <li>{@link org.roofmaths.framing.CornerRafter}: the hip or valley rafter, and the
  *       {@link org.roofmaths.framing.JackRafters} that meet it.
- *   <li>{@link org.roofmaths.framing.BoardCuts} and {@link org.roofmaths.framing.CompoundMitre}: members along the eaves
- *       that turn a corner.
+ * <li>{@link org.roofmaths.framing.BoardCuts} and {@link org.roofmaths.framing.CompoundMitre}: members along the eaves
+ * that turn a corner.
  *   <li>{@link org.roofmaths.framing.ShedDormer}, {@link org.roofmaths.framing.GabledDormer},
  *       {@link org.roofmaths.framing.GableStuds}, {@link org.roofmaths.framing.Sprocket},
  *       {@link org.roofmaths.framing.EvenSpacing}.

@@ -245,8 +245,7 @@ public final class RoofEdge implements HasWorking, Serializable {
         }
         Angle between = planAngles.get(0).plus(planAngles.get(1));
         Angle corner = kind == EdgeKind.VALLEY ? Angle.ofDegrees(360).minus(between) : between;
-        return MeetingLine.of(
-                faces().get(0).pitchFigure(), faces().get(1).pitchFigure(), Roof.onPlan(corner));
+        return MeetingLine.of(faces().get(0).pitchFigure(), faces().get(1).pitchFigure(), Roof.onPlan(corner));
     }
 
     private void requireTwoFaces() {

@@ -55,7 +55,8 @@ class MeetingLineProperties {
         double onPlan = Math.hypot(line[0], line[1]);
         assertThat(hip.planAngle(Side.FIRST).toDegrees())
                 .isCloseTo(Math.toDegrees(Math.atan2(line[1], line[0])), within(ROUNDING));
-        assertThat(hip.planAngle(Side.FIRST).plus(hip.planAngle(Side.SECOND)).toDegrees()).isCloseTo(corner, within(ROUNDING));
+        assertThat(hip.planAngle(Side.FIRST).plus(hip.planAngle(Side.SECOND)).toDegrees())
+                .isCloseTo(corner, within(ROUNDING));
         assertThat(hip.pitch().toDegrees()).isCloseTo(Math.toDegrees(Math.atan2(line[2], onPlan)), within(ROUNDING));
         assertThat(hip.angleInside().toDegrees()).isCloseTo(180 - angle(n1, n2), within(ROUNDING));
         assertThat(hip.working().disagreements()).isEmpty();
