@@ -138,7 +138,7 @@ public final class EdgeVents implements HasWorking, Serializable {
         return demand.asked(r, length.value());
     }
 
-    private Length compute(Recorder r) {
+    Length compute(Recorder r) {
         Length along = length(r);
         Area area = asked(r);
         return r.record(CONTINUOUS_GAP, Length.ofMetres(area.toSi() / along.toSi()), GAP_BY_AREA);

@@ -9,6 +9,7 @@
  *   <li>{@link org.roofmaths.ventilation.EdgeVents}: the free area along an edge, and the continuous gap or slot that gives it.
  *   <li>{@link org.roofmaths.ventilation.RafterBays}: the bays between rafters; {@link org.roofmaths.ventilation.SpotVents}: single
  *       vents, at least one in every bay.
+ *   <li>{@link org.roofmaths.ventilation.Ventilation}: a whole roof, every edge kept apart, and the bays that would get no air.
  *   <li>{@link org.roofmaths.ventilation.InsulationDepth}: what a clear void leaves for insulation.
  * </ol>
  *
