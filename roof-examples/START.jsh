@@ -3,6 +3,7 @@ import org.roofmaths.flashing.*;
 import org.roofmaths.framing.*;
 import org.roofmaths.order.*;
 import org.roofmaths.problem.*;
+import org.roofmaths.rainwater.*;
 import org.roofmaths.roof.*;
 import org.roofmaths.rules.*;
 import org.roofmaths.settingout.*;

@@ -44,10 +44,12 @@ public final class Ventilation implements HasWorking, Serializable {
 
     /** A demand was given for an edge that is not of this roof, or that neither takes air in nor lets it out. */
     public static final ProblemCode WRONG_EDGE = ProblemCode.of(
-            "ventilation.wrong-edge", "Give demands for eaves, ridges, mono ridges, hips and top abutments of the roof.");
+            "ventilation.wrong-edge",
+            "Give demands for eaves, ridges, mono ridges, hips and top abutments of the roof.");
     /** Bays that start or end at an edge without an opening. */
     public static final ProblemCode BAYS_WITHOUT_AIR = ProblemCode.of(
-            "ventilation.bays-without-air", "Give these bays an opening at that edge, or a way across to bays that have one.");
+            "ventilation.bays-without-air",
+            "Give these bays an opening at that edge, or a way across to bays that have one.");
 
     private final Roof roof;
     private final List<EdgeVents> edges;
@@ -156,7 +158,8 @@ public final class Ventilation implements HasWorking, Serializable {
         RoofFace on = roof.face(face);
         List<BayPath> paths = new ArrayList<>();
         for (Bay bay : bays.bays()) {
-            Bay placed = new Bay(bay.number(), bay.start().plus(firstRafter), bay.end().plus(firstRafter));
+            Bay placed = new Bay(
+                    bay.number(), bay.start().plus(firstRafter), bay.end().plus(firstRafter));
             BayPath path = path(on, placed);
             if (path != null) {
                 paths.add(path);
@@ -252,10 +255,12 @@ public final class Ventilation implements HasWorking, Serializable {
                     RoofEdge edge = entry.getKey();
                     List<BayPath> paths = entry.getValue();
                     String numbers = String.join(
-                            ", ", paths.stream().map(path -> "" + path.bay().number()).toList());
+                            ", ",
+                            paths.stream().map(path -> "" + path.bay().number()).toList());
                     boolean isOne = paths.size() == 1;
                     String message = (isOne ? "bay " : "bays ") + numbers + " of the face \"" + face + "\""
-                            + (isOne ? " has no " : " have no ") + what + ", since the " + edge.kind() + " \"" + edge.name()
+                            + (isOne ? " has no " : " have no ") + what + ", since the " + edge.kind() + " \""
+                            + edge.name()
                             + "\" at " + (isOne ? "its " : "their ") + (what.equals("inlet") ? "foot" : "head")
                             + " is closed";
                     return Problem.finding(
@@ -271,17 +276,18 @@ public final class Ventilation implements HasWorking, Serializable {
 
     private List<Mend> mends(String what, RoofEdge edge, List<BayPath> paths, List<RoofEdge> otherEnds) {
         List<Mend> mends = new ArrayList<>();
-        mends.add(Mend.of(edge.kind() + " \"" + edge.name() + "\"", "an opening in each of these bays", what + " in every bay"));
+        mends.add(Mend.of(
+                edge.kind() + " \"" + edge.name() + "\"", "an opening in each of these bays", what + " in every bay"));
         otherEnds.stream()
                 .map(end -> byName.get(end.name()))
                 .filter(vents -> vents != null && vents.demand().isAsked())
                 .findFirst()
                 .ifPresent(vents -> {
-                    Length widest = paths.stream()
-                            .map(path -> path.bay().clearWidth())
-                            .reduce(Length.ZERO, Length::max);
-                    Area across = Area.ofSquareMetres(
-                            vents.asked().toSi() * widest.toSi() / vents.length().toSi());
+                    Length widest =
+                            paths.stream().map(path -> path.bay().clearWidth()).reduce(Length.ZERO, Length::max);
+                    Area across = Area.ofSquareMetres(vents.asked().toSi()
+                            * widest.toSi()
+                            / vents.length().toSi());
                     mends.add(Mend.of(
                             "way across to the next bay",
                             "at least " + Vent.text(across) + " clear from each of these bays",

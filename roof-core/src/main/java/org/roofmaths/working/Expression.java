@@ -107,6 +107,21 @@ public sealed interface Expression extends Serializable permits Term, Constant, 
         return Operation.of(Operator.SQUARED, this);
     }
 
+    /** Returns this to a power, such as the area to the power of 1.25 in a gutter's capacity. */
+    default Expression toThe(Expression exponent) {
+        return Operation.of(Operator.POWER, this, exponent);
+    }
+
+    /** Returns this to a power that is a plain number. */
+    default Expression toThe(double exponent) {
+        return toThe(number(exponent));
+    }
+
+    /** Returns the natural logarithm of this number. */
+    default Expression naturalLog() {
+        return Operation.of(Operator.NATURAL_LOG, this);
+    }
+
     /** Returns the square root. */
     default Expression squareRoot() {
         return Operation.of(Operator.SQUARE_ROOT, this);

@@ -54,6 +54,7 @@ final class Operation implements Expression {
             case MINUS, OVER -> inner(0, false) + operator.sign + inner(1, true);
             case NEGATED -> operator.sign + inner(0, true);
             case SQUARED -> inner(0, true) + operator.sign;
+            case POWER -> inner(0, true) + operator.sign + inner(1, true);
             case SQUARE_ROOT -> operands.get(0) instanceof Operation
                     ? "√(" + text(0) + ")"
                     : "√" + text(0);

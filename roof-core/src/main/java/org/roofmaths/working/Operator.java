@@ -8,6 +8,7 @@ enum Operator {
     OVER(2, " ÷ "),
     NEGATED(3, "−"),
     SQUARED(4, "²"),
+    POWER(4, "^"),
     SQUARE_ROOT(5, "√"),
     SIN(5, "sin"),
     COS(5, "cos"),
@@ -16,6 +17,7 @@ enum Operator {
     ARC_COS(5, "arccos"),
     ARC_TAN(5, "arctan"),
     ARC_TAN_2(5, "arctan"),
+    NATURAL_LOG(5, "ln"),
     LEAST(5, "least of"),
     GREATEST(5, "greatest of"),
     ROUNDED_UP(5, "whole number up from"),
@@ -43,6 +45,7 @@ enum Operator {
             case OVER -> a / b;
             case NEGATED -> -a;
             case SQUARED -> a * a;
+            case POWER -> StrictMath.pow(a, b);
             case SQUARE_ROOT -> StrictMath.sqrt(a);
             case SIN -> StrictMath.sin(a);
             case COS -> StrictMath.cos(a);
@@ -51,6 +54,7 @@ enum Operator {
             case ARC_COS -> StrictMath.acos(a);
             case ARC_TAN -> StrictMath.atan(a);
             case ARC_TAN_2 -> StrictMath.atan2(a, b);
+            case NATURAL_LOG -> StrictMath.log(a);
             case LEAST -> StrictMath.min(a, b);
             case GREATEST -> StrictMath.max(a, b);
             case ROUNDED_UP -> StrictMath.ceil(a);

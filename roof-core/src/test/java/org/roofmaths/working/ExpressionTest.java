@@ -37,6 +37,9 @@ class ExpressionTest {
         assertThat(A.plus(B).timesToCover(A).toText()).isEqualTo("whole number up from ((a + b) ÷ a)");
         assertThat(A.least(B).toText()).isEqualTo("least of (a; b)");
         assertThat(A.times(0.5).toText()).isEqualTo("a × 0.5");
+        assertThat(A.plus(B).toThe(1.25).toText()).isEqualTo("(a + b)^1.25");
+        assertThat(A.toThe(B.minus(1)).times(2).toText()).isEqualTo("a^(b − 1) × 2");
+        assertThat(A.over(B).naturalLog().toText()).isEqualTo("ln(a ÷ b)");
     }
 
     @Test
@@ -53,6 +56,9 @@ class ExpressionTest {
         assertThat(value(A.negated().arcTanOver(B.negated()).tan())).isCloseTo(0.75, within(1e-15));
         assertThat(value(number(0.6).arcSin().sin())).isCloseTo(0.6, within(1e-15));
         assertThat(value(number(0.6).arcCos().cos())).isCloseTo(0.6, within(1e-15));
+        assertThat(value(A.toThe(B))).isEqualTo(81.0);
+        assertThat(value(B.toThe(0.5))).isEqualTo(2.0);
+        assertThat(value(A.naturalLog())).isEqualTo(StrictMath.log(3));
         assertThat(value(A.least(B))).isEqualTo(3.0);
         assertThat(value(A.greatest(B))).isEqualTo(4.0);
         assertThat(value(A.over(B).roundedUp())).isEqualTo(1.0);

@@ -49,7 +49,10 @@ class RoofVentilationSpecTest {
         Ventilation air = of(VentDemand.gap(mm(10)), VentDemand.gap(mm(5)));
 
         // 10 mm and 5 mm from BS 5250:2011 (not read, from two makers' sheets); eaves and ridge of 6.1 m
-        assertThat(air.low()).extracting(EdgeVents::asked).containsOnly(Area.ofSquareMillimetres(61_000)).hasSize(2);
+        assertThat(air.low())
+                .extracting(EdgeVents::asked)
+                .containsOnly(Area.ofSquareMillimetres(61_000))
+                .hasSize(2);
         assertThat(air.high()).extracting(EdgeVents::asked).containsExactly(Area.ofSquareMillimetres(30_500));
         assertThat(air.lowAsked()).isEqualTo(Area.ofSquareMillimetres(122_000));
         assertThat(air.highAsked()).isEqualTo(Area.ofSquareMillimetres(30_500));
@@ -75,9 +78,13 @@ class RoofVentilationSpecTest {
     void bays_under_a_closed_ridge_are_listed() {
         Ventilation air = of(VentDemand.gap(mm(10)), VentDemand.noneAsked("pitch not above 35° by row R"));
 
-        assertThat(air.paths("back", BAYS, mm(50))).allMatch(BayPath::lacksOutlet).noneMatch(BayPath::lacksInlet);
+        assertThat(air.paths("back", BAYS, mm(50)))
+                .allMatch(BayPath::lacksOutlet)
+                .noneMatch(BayPath::lacksInlet);
         // 10 mm over the clear width of 353
-        assertThat(air.baysWithoutAir("back", BAYS, mm(50))).extracting(Problem::toString).containsExactly("""
+        assertThat(air.baysWithoutAir("back", BAYS, mm(50)))
+                .extracting(Problem::toString)
+                .containsExactly("""
                 bays 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15 of the face "back" have no outlet, since the ridge \
                 "ridge front/back" at their head is closed
                   mend: ridge "ridge front/back": an opening in each of these bays; outlet in every bay
@@ -86,22 +93,25 @@ class RoofVentilationSpecTest {
 
     @Test
     void an_edge_left_out_is_closed() {
-        Ventilation air = Ventilation.of(
-                TOLLBAR, Map.of(TOLLBAR.edge("ridge front/back"), VentDemand.gap(mm(5))));
+        Ventilation air = Ventilation.of(TOLLBAR, Map.of(TOLLBAR.edge("ridge front/back"), VentDemand.gap(mm(5))));
 
         assertThat(air.low()).isEmpty();
         assertThat(air.paths("front", BAYS, mm(50))).allMatch(BayPath::lacksInlet);
         assertThat(air.baysWithoutAir("front", RafterBays.of(mm(600), mm(560), mm(40)), mm(50)))
                 .extracting(Problem::message)
-                .containsExactly("bay 1 of the face \"front\" has no inlet, since the eaves \"front eaves\" at its foot is closed");
+                .containsExactly(
+                        "bay 1 of the face \"front\" has no inlet, since the eaves \"front eaves\" at its foot is closed");
     }
 
     @Test
     void refuses_edges_that_take_no_air() {
-        assertThatThrownBy(() -> Ventilation.of(
-                        TOLLBAR, Map.of(TOLLBAR.edge("front left verge"), VentDemand.gap(mm(5)))))
-                .hasMessage("edge must be an eaves, ridge, mono ridge, hip or top abutment of the roof, but was verge \"front left verge\"");
-        assertThatThrownBy(() -> of(VentDemand.gap(mm(10)), VentDemand.gap(mm(5))).at("front left verge"))
-                .hasMessage("edge must be one of front eaves, ridge front/back, back eaves, but was \"front left verge\"");
+        assertThatThrownBy(
+                        () -> Ventilation.of(TOLLBAR, Map.of(TOLLBAR.edge("front left verge"), VentDemand.gap(mm(5)))))
+                .hasMessage(
+                        "edge must be an eaves, ridge, mono ridge, hip or top abutment of the roof, but was verge \"front left verge\"");
+        assertThatThrownBy(
+                        () -> of(VentDemand.gap(mm(10)), VentDemand.gap(mm(5))).at("front left verge"))
+                .hasMessage(
+                        "edge must be one of front eaves, ridge front/back, back eaves, but was \"front left verge\"");
     }
 }
