@@ -169,6 +169,54 @@ public final class Facts {
     public static final Fact<String> ITEM =
             add(Fact.word("item", "item", "tiles", "slates", "reclaimed", "battens", "underlay"));
 
+    /** How a site lies to the wind, for snow. */
+    public static final Fact<String> TOPOGRAPHY =
+            add(Fact.word("topography", "topography", "windswept", "normal", "sheltered"));
+    /** The roughness of the terrain, by the names of the document asked. */
+    public static final Fact<String> TERRAIN =
+            add(Fact.word("terrain", "terrain", "0", "i", "ii", "iii", "iv", "b", "c", "d"));
+    /** How a roof lies to the wind, for snow. */
+    public static final Fact<String> ROOF_EXPOSURE =
+            add(Fact.word("roof_exposure", "exposure of the roof", "fully-exposed", "partially-exposed", "sheltered"));
+    /** How warm a roof is, for snow. */
+    public static final Fact<String> THERMAL = add(
+            Fact.word("thermal", "warmth of the roof", "ordinary", "cold-ventilated", "unheated", "heated-greenhouse"));
+    /** The risk category of a building, numbered. */
+    public static final Fact<Integer> RISK_CATEGORY = add(Fact.number("risk_category", "risk category"));
+    /** A zone of a map of snow, by the names of the document asked. */
+    public static final Fact<String> SNOW_ZONE =
+            add(Fact.word("snow_zone", "zone of snow", "1", "2", "3", "i-alpine", "i-mediterranean", "ii", "iii"));
+    /** The altitude of the site. */
+    public static final Fact<Length> ALTITUDE = add(Fact.length("altitude", "altitude"));
+    /** Where snow drifts. */
+    public static final Fact<String> PLACE_OF_DRIFT =
+            add(Fact.word("place_of_drift", "place of the drift", "beside-taller-building", "at-obstruction"));
+    /** The zone of a roof under wind. */
+    public static final Fact<String> ROOF_ZONE =
+            add(Fact.word("roof_zone", "zone of the roof", "f", "g", "h", "i", "j"));
+    /** Which of the two sets of wind coefficients. */
+    public static final Fact<String> PRESSURE_SET =
+            add(Fact.word("pressure_set", "set of coefficients", "suction", "pressure"));
+    /** The sector that the wind blows from, in degrees from north. */
+    public static final Fact<Integer> SECTOR = add(Fact.number("sector", "sector of the wind"));
+    /** A form of covering, as a table of weights names it. */
+    public static final Fact<String> COVERING_FORM = add(Fact.word(
+            "covering_form",
+            "form of covering",
+            "slate-4-to-6-mm",
+            "slate-9-to-13-mm",
+            "slate-19-to-25-mm",
+            "plain-tile",
+            "barrel-tile",
+            "interlocking-tile",
+            "s-tile"));
+    /** The finish of a ceiling. */
+    public static final Fact<String> CEILING_FINISH =
+            add(Fact.word("ceiling_finish", "finish of the ceiling", "plaster", "other", "none"));
+    /** Which loads act. */
+    public static final Fact<String> LOAD_CASE =
+            add(Fact.word("load_case", "loads that act", "live-or-snow", "dead-and-live"));
+
     /** Facts that say which thing a row is about, not when it holds. */
     static final List<Fact<?>> NAMES_THE_THING = List.of(UNIT_KIND, OTHER_COVERING, DETAIL, METAL);
 

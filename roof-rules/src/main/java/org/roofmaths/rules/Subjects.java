@@ -480,6 +480,78 @@ public final class Subjects {
     public static final Subject<Ratio> SNOW_BASIC_FACTOR = add("snow-basic-factor", ValueKind.RATIO, Limit.AS_PRINTED);
     /** Roof snow that is never gone below. */
     public static final Subject<Pressure> LEAST_ROOF_SNOW = add("least-roof-snow", ValueKind.PRESSURE, Limit.AT_LEAST);
+    /** Snow exposure coefficient. */
+    public static final Subject<Ratio> SNOW_EXPOSURE_COEFFICIENT =
+            add("snow-exposure-coefficient", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Snow thermal coefficient. */
+    public static final Subject<Ratio> SNOW_THERMAL_COEFFICIENT =
+            add("snow-thermal-coefficient", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Snow importance factor. */
+    public static final Subject<Ratio> SNOW_IMPORTANCE = add("snow-importance", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Exceptional over usual ground snow. */
+    public static final Subject<Ratio> SNOW_EXCEPTIONAL_COEFFICIENT =
+            add("snow-exceptional-coefficient", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Shape coefficient of an undrifted slope, where it is constant. */
+    public static final Subject<Ratio> SNOW_SHAPE_1 = add("snow-shape-1", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Shape coefficient where snow cannot slide off. */
+    public static final Subject<Ratio> SNOW_SHAPE_HELD = add("snow-shape-held", ValueKind.RATIO, Limit.AT_LEAST);
+    /** Weight of drifted snow, kilonewtons in a cubic metre. */
+    public static final Subject<BigDecimal> SNOW_DRIFT_WEIGHT =
+            add("snow-drift-weight", ValueKind.NUMBER, Limit.AS_PRINTED);
+    /** Weight of snow over an edge, kilonewtons in a cubic metre. */
+    public static final Subject<BigDecimal> SNOW_OVERHANG_WEIGHT =
+            add("snow-overhang-weight", ValueKind.NUMBER, Limit.AS_PRINTED);
+    /** Range of a drift coefficient. */
+    public static final Subject<Range<Ratio>> SNOW_DRIFT_RANGE =
+            add("snow-drift-range", ValueKind.RATIO_RANGE, Limit.WITHIN);
+    /** Range of the length of a drift. */
+    public static final Subject<Range<Length>> SNOW_DRIFT_LENGTH =
+            add("snow-drift-length", ValueKind.LENGTH_RANGE, Limit.WITHIN);
+    /** Altitude up to which a document holds. */
+    public static final Subject<Length> GREATEST_ALTITUDE = add("greatest-altitude", ValueKind.LENGTH, Limit.AT_MOST);
+    /** Snow on the ground by zone. */
+    public static final Subject<Pressure> GROUND_SNOW = add("ground-snow", ValueKind.PRESSURE, Limit.AS_PRINTED);
+    /** Snow on the ground that a formula never goes below. */
+    public static final Subject<Pressure> LEAST_GROUND_SNOW =
+            add("least-ground-snow", ValueKind.PRESSURE, Limit.AT_LEAST);
+
+    // Wind, indicative
+    /** Roughness length of terrain. */
+    public static final Subject<Length> TERRAIN_ROUGHNESS =
+            add("terrain-roughness", ValueKind.LENGTH, Limit.AS_PRINTED);
+    /** Height below which wind on terrain is taken as constant. */
+    public static final Subject<Length> TERRAIN_LEAST_HEIGHT =
+            add("terrain-least-height", ValueKind.LENGTH, Limit.AT_LEAST);
+    /** Density of air, kilograms in a cubic metre. */
+    public static final Subject<BigDecimal> AIR_DENSITY = add("air-density", ValueKind.NUMBER, Limit.AS_PRINTED);
+    /** Direction factor of a sector. */
+    public static final Subject<Ratio> WIND_DIRECTION_FACTOR =
+            add("wind-direction-factor", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Pressure coefficient of a duo-pitch for 10 m² and more, wind on the eaves. */
+    public static final Subject<Ratio> DUO_PITCH_WIND_10 = add("duo-pitch-wind-10", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Pressure coefficient of a duo-pitch for up to 1 m², wind on the eaves. */
+    public static final Subject<Ratio> DUO_PITCH_WIND_1 = add("duo-pitch-wind-1", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Pressure coefficient of a duo-pitch for 10 m² and more, wind on the gable. */
+    public static final Subject<Ratio> DUO_PITCH_GABLE_WIND_10 =
+            add("duo-pitch-gable-wind-10", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Pressure coefficient of a duo-pitch for up to 1 m², wind on the gable. */
+    public static final Subject<Ratio> DUO_PITCH_GABLE_WIND_1 =
+            add("duo-pitch-gable-wind-1", ValueKind.RATIO, Limit.AS_PRINTED);
+    /** Pressure coefficient of a mono-pitch for 10 m² and more, wind on the high eaves. */
+    public static final Subject<Ratio> MONO_PITCH_HIGH_WIND_10 =
+            add("mono-pitch-high-wind-10", ValueKind.RATIO, Limit.AS_PRINTED);
+
+    // Weight and imposed load, indicative
+    /** Mass of a covering on the slope. */
+    public static final Subject<Range<ArealMass>> COVERING_MASS =
+            add("covering-mass", ValueKind.AREAL_MASS_RANGE, Limit.AS_PRINTED);
+    /** Imposed load of a roof with no access but for upkeep, on plan, where it is constant. */
+    public static final Subject<Pressure> IMPOSED_LOAD = add("imposed-load", ValueKind.PRESSURE, Limit.AS_PRINTED);
+    /** Imposed point load, kilonewtons. */
+    public static final Subject<BigDecimal> IMPOSED_POINT_LOAD =
+            add("imposed-point-load", ValueKind.NUMBER, Limit.AS_PRINTED);
+    /** Deflection over span that a code names. */
+    public static final Subject<Ratio> DEFLECTION_SHARE = add("deflection-share", ValueKind.RATIO, Limit.AT_MOST);
 
     // Order and tolerances
     /** Allowance for cutting and breakage, a hint. */

@@ -48,18 +48,19 @@ abstract class ValueKind<V> {
             return byLimit(limit, Ratio.of(asked), Ratio.of(got));
         }
     };
-    static final ValueKind<BigDecimal> NUMBER = new ValueKind<>("number", List.of("1", "kg/m³", "1/K", "gpm")) {
-        @Override
-        BigDecimal read(String value, String unit) {
-            return new BigDecimal(value);
-        }
+    static final ValueKind<BigDecimal> NUMBER =
+            new ValueKind<>("number", List.of("1", "kg/m³", "1/K", "gpm", "kN", "kN/m³")) {
+                @Override
+                BigDecimal read(String value, String unit) {
+                    return new BigDecimal(value);
+                }
 
-        @Override
-        @Nullable
-        Quantity margin(Limit limit, BigDecimal asked, BigDecimal got) {
-            return byLimit(limit, Ratio.of(asked.doubleValue()), Ratio.of(got.doubleValue()));
-        }
-    };
+                @Override
+                @Nullable
+                Quantity margin(Limit limit, BigDecimal asked, BigDecimal got) {
+                    return byLimit(limit, Ratio.of(asked.doubleValue()), Ratio.of(got.doubleValue()));
+                }
+            };
     static final ValueKind<String> WORD = new ValueKind<>("words", List.of("word")) {
         @Override
         String read(String value, String unit) {
@@ -74,6 +75,7 @@ abstract class ValueKind<V> {
     };
     static final ValueKind<Range<Length>> LENGTH_RANGE = range(LENGTH);
     static final ValueKind<Range<Ratio>> RATIO_RANGE = range(RATIO);
+    static final ValueKind<Range<ArealMass>> AREAL_MASS_RANGE = range(AREAL_MASS);
     static final ValueKind<BattenSize> BATTEN_SIZE = new ValueKind<>("width x depth", List.of("mm", "in")) {
         @Override
         BattenSize read(String value, String unit) {

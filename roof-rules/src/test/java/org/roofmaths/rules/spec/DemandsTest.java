@@ -155,7 +155,9 @@ class DemandsTest {
         Situation duo =
                 LEAN_TO.withRoofForm(RoofForm.DUO_PITCH).withSpan(metres(5)).withPitch(pitch("30°"));
         assertThat(Demands.of(ORDER, duo).highVents().orThrow())
-                .isEqualTo(VentDemand.noneAsked("row high-vent-gap.cold-hr.plain asks for none"));
+                .isEqualTo(VentDemand.noneAsked(
+                        "row high-vent-gap.cold-hr.plain asks for none, if the figure is checked against"
+                                + " the standard, which was not read"));
     }
 
     @Test
