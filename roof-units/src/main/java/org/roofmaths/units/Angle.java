@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
  * An angle between two lines or planes, or a turn; it may be negative or more than a full turn.
  * <p>
  * Stored as a finite {@code double} of degrees. Nothing is normalised unless asked for: 370° and 10° are different
- * angles, {@code 370°.normalised()} is 10°. Two angles are equal when their stored numbers are. The slope of a roof is a
- * {@link Pitch}. Immutable and thread-safe.
+ * angles, {@code 370°.normalised()} is 10°. Two angles are equal when their stored numbers are. The slope of a roof is
+ * a {@link Pitch}. Immutable and thread-safe.
  * <pre>{@code
  * Angle.ofDegreesMinutesSeconds(22, 30, 15)   // 22.504166666666666°
  * Angle.ofDegrees(-30).normalised()           // 330°
@@ -68,8 +68,8 @@ public final class Angle implements Quantity, Comparable<Angle> {
     /**
      * Returns an angle in degrees, minutes of 1/60 degree and seconds of 1/60 minute.
      * <p>
-     * For example, {@code ofDegreesMinutesSeconds(22, 30, 0)} is 22.5°. For a negative angle take the {@link #negated()}
-     * one.
+     * For example, {@code ofDegreesMinutesSeconds(22, 30, 0)} is 22.5°. For a negative angle take the
+     * {@link #negated()} one.
      *
      * @param degrees  the whole degrees, 0 or more
      * @param minutes  the whole minutes, 0 to 59
@@ -101,7 +101,8 @@ public final class Angle implements Quantity, Comparable<Angle> {
     /**
      * Reads an angle.
      * <p>
-     * A minus sign may come first. Then one of these; spaces may stand between the parts, before and after:
+     * A minus sign may stand right before the first number. Then one of these; spaces may stand between the parts,
+     * before and after:
      * <ul>
      * <li>a number and {@code °}, {@code deg} or {@code rad}: {@code 35°}, {@code 35 deg}, {@code 0.5 rad};
      * <li>whole degrees and minutes, or whole degrees, whole minutes and seconds: {@code 22° 30'}, {@code 22° 30' 15"},
@@ -154,6 +155,18 @@ public final class Angle implements Quantity, Comparable<Angle> {
      */
     public Angle times(double factor) {
         return result(degrees * Decimals.finite(factor, "factor"));
+    }
+
+    /**
+     * Returns this angle times a ratio.
+     *
+     * @param ratio  the factor
+     * @return the product
+     * @throws ArithmeticException if the product is beyond the range of a double
+     * @since 0.1
+     */
+    public Angle times(Ratio ratio) {
+        return times(ratio.toDouble());
     }
 
     /**

@@ -50,7 +50,7 @@ final class AngleText {
         cursor.end();
         double pitch = isNegative ? -degrees : degrees;
         if (!Pitch.isPitch(pitch)) {
-            throw cursor.failed(from, Pitch.RANGE, "was " + Decimals.text(pitch + 0.0) + "°");
+            throw cursor.failed(from, Pitch.RANGE, "was " + Decimals.text(pitch) + "°");
         }
         return pitch;
     }

@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * An area for each unit of length, such as the open area of a long slot.
  * <p>
- * A slot of an even width has as many thousand square millimetres per metre as its width has millimetres: see {@link
- * #ofGap} and {@link #toGap}.
+ * A slot of an even width has as many thousand square millimetres per metre as its width has millimetres: see
+ * {@link #ofGap} and {@link #toGap}.
  * <p>
  * Stored as a finite {@code double} of square millimetres per metre. Two are equal when their stored numbers are.
  * Immutable and thread-safe.
@@ -64,7 +64,7 @@ public final class AreaPerLength implements Quantity, Comparable<AreaPerLength> 
      * @since 0.1
      */
     public static AreaPerLength ofGap(Length width) {
-        return new AreaPerLength(width.toMillimetres() * SQUARE_MILLIMETRES_PER_METRE_IN_A_MILLIMETRE + 0.0);
+        return new AreaPerLength(width.toMillimetres() * SQUARE_MILLIMETRES_PER_METRE_IN_A_MILLIMETRE);
     }
 
     /**

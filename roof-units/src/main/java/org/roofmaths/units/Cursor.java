@@ -85,8 +85,13 @@ final class Cursor {
         return text.startsWith(wanted, at);
     }
 
-    void skipText(String wanted) {
+    /** Passes over a text if it stands here, whatever follows it; says whether it did. */
+    boolean skipText(String wanted) {
+        if (!isAt(wanted)) {
+            return false;
+        }
         at += wanted.length();
+        return true;
     }
 
     /** Passes over a single prime in any of its typed forms. A doubled one is not a double prime. */

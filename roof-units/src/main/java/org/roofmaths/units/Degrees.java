@@ -13,7 +13,7 @@ final class Degrees {
 
     static double cos(double degrees) {
         double turned = Math.abs(Math.IEEEremainder(degrees, 360));
-        return turned > 90 ? -cosOfAcute(180 - turned) + 0.0 : cosOfAcute(turned);
+        return turned > 90 ? -cosOfAcute(180 - turned) : cosOfAcute(turned);
     }
 
     static double tan(double degrees) {

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
  * A distance: the size of a part, a place along a line, or a difference of the two (so it may be negative).
  * <p>
  * Stored as a whole number of nanometres in a {@code long}. Both a millimetre and 1/64 of an inch are whole numbers of
- * nanometres, so sums and differences are exact whatever units went in. The range is about ±9.2 million kilometres; sums that
- * leave it throw {@link ArithmeticException}. Factories and products that must round go to the nearest nanometre, a tie
- * to the even one, and say so.
+ * nanometres, so sums and differences are exact whatever units went in. The range is about ±9.2 million kilometres;
+ * sums that leave it throw {@link ArithmeticException}. Factories and products that must round go to the nearest
+ * nanometre, a tie to the even one, and say so.
  * <p>
  * Two lengths are equal when their nanometres are equal, whatever units they were made from. A length does not know
  * whether it lies level, plumb or on a slope: see {@link Offset}. Immutable and thread-safe.
@@ -56,8 +56,8 @@ public final class Length implements Quantity, Comparable<Length> {
      * The difference that counts for nothing when a limit or a whole count is decided: 0.0001 mm, that is 100 nm.
      * <p>
      * Parts of a sum are each stored to the nearest nanometre, so a distance that is ten gauges of 300 mm by
-     * arithmetic may be stored as 3000.000001 mm. That must not ask for an eleventh gauge. The resolution is far below what
-     * anyone can measure and far above what storage can add up to.
+     * arithmetic may be stored as 3000.000001 mm. That must not ask for an eleventh gauge. The resolution is far below
+     * what anyone can measure and far above what storage can add up to.
      *
      * @since 0.1
      */
@@ -256,7 +256,8 @@ public final class Length implements Quantity, Comparable<Length> {
     /**
      * Reads a length.
      * <p>
-     * A minus sign may come first. Then one of these; spaces may stand between the parts, before and after:
+     * A minus sign may stand right before the first number. Then one of these; spaces may stand between the parts,
+     * before and after:
      * <ul>
      * <li>a number and {@code mm}, {@code cm}, {@code m}, {@code in}, {@code ft} or {@code yd}: {@code 5.2 m},
      *     {@code 344.4875 mm}, {@code 13.5625 in};

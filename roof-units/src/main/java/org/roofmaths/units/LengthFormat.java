@@ -8,7 +8,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A way to write lengths for people: the unit, the decimals or smallest fraction, the number signs. It writes and reads.
+ * A way to write lengths for people: the unit, the decimals or smallest fraction, the number signs. It writes and
+ * reads.
  * <p>
  * A length is rounded when it is written, to the nearest last decimal or smallest fraction, a tie away from zero, or as
  * {@link #withRounding} says; the length itself is not changed. What {@link #format} writes, {@link #parse} reads back
@@ -174,8 +175,8 @@ public final class LengthFormat implements Serializable {
     }
 
     /**
-     * Returns this format with thousands set apart: by a narrow no-break space, as ISO 80000-1 has it, or by the sign of
-     * the locale if there is one.
+     * Returns this format with thousands set apart: by a narrow no-break space, as ISO 80000-1 has it, or by the sign
+     * of the locale if there is one.
      *
      * @return the format, which writes {@code 12 345 mm}
      * @since 0.1
@@ -255,7 +256,8 @@ public final class LengthFormat implements Serializable {
     }
 
     /**
-     * Reads a length whose numbers are written in the signs of this format, in any unit that {@link Length#parse} reads.
+     * Reads a length whose numbers are written in the signs of this format, in any unit that {@link Length#parse}
+     * reads.
      * <p>
      * A format with thousands apart reads them with or without; one without refuses them. For example, the format
      * {@code metres(2).withLocale(Locale.GERMANY)} reads {@code 5,2 m} and refuses {@code 5.2 m}.

@@ -93,8 +93,8 @@ public final class Mass implements Quantity, Comparable<Mass> {
     /**
      * Reads a mass.
      * <p>
-     * A number and {@code kg}, {@code g}, {@code t} or {@code lb}: {@code 4.4 kg}. A number is written as for {@link
-     * Length#parse}; spaces may stand around the parts.
+     * A number and {@code kg}, {@code g}, {@code t} or {@code lb}: {@code 4.4 kg}. A number is written as for
+     * {@link Length#parse}; spaces may stand around the parts.
      *
      * @param text  the whole text
      * @return the mass

@@ -101,8 +101,8 @@ public record Offset(Length length, Direction direction) implements Serializable
      * Returns this offset as it measures in another direction at a slope, to the nearest nanometre.
      * <p>
      * Level, plumb and on the slope are the three sides of one triangle: the run {@code r}, the rise {@code h} and the
-     * slope {@code s} of a move up or down the face. Square to the slope is a thickness {@code t} between two faces of one
-     * pitch {@code p}, and only its plumb depth {@code h} has a meaning of its own.
+     * slope {@code s} of a move up or down the face. Square to the slope is a thickness {@code t} between two faces of
+     * one pitch {@code p}, and only its plumb depth {@code h} has a meaning of its own.
      * <table>
      * <caption>The sums, by the direction of this offset</caption>
      * <tr><th>of this offset</th><th>level</th><th>plumb</th><th>on the slope</th><th>square to the slope</th></tr>

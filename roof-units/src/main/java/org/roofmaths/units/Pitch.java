@@ -31,8 +31,8 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
     /**
      * The difference that counts for nothing when a limit is decided: one millionth of a degree.
      * <p>
-     * A rise is stored to the nearest nanometre, so on a run of 30 mm or more a rise of run × tan(limit) gives the limit
-     * back to within this. It is far below what anyone can measure.
+     * A rise is stored to the nearest nanometre, so on a run of 30 mm or more a rise of run × tan(limit) gives the
+     * limit back to within this. It is far below what anyone can measure.
      *
      * @since 0.1
      */
@@ -50,7 +50,7 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
 
     private static Pitch checked(double degrees) {
         if (!isPitch(degrees)) {
-            throw new IllegalArgumentException(RANGE + ", but was " + Decimals.text(degrees + 0.0) + "°");
+            throw new IllegalArgumentException(RANGE + ", but was " + Decimals.text(degrees) + "°");
         }
         return new Pitch(degrees);
     }

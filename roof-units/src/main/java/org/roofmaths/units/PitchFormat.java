@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * A way to write pitches for people: in degrees, as a rise in 12, in per cent or as 1 in n. It writes and reads.
  * <p>
- * A pitch is rounded when it is written, to the nearest last decimal, a tie away from zero. A pitch that rounds to 0° or
- * 90° is written so and cannot be read back. No locale is used unless {@link #withLocale} names one. Two formats are
- * equal when they write alike. Immutable and thread-safe.
+ * A pitch is rounded when it is written, to the nearest last decimal, a tie away from zero. A pitch that rounds to 0°
+ * or 90° is written so and cannot be read back. No locale is used unless {@link #withLocale} names one. Two formats
+ * are equal when they write alike. Immutable and thread-safe.
  * <pre>{@code
  * PitchFormat.degrees(1).format(Pitch.ofRiseIn12(7))   // 30.3°
  * PitchFormat.riseIn12(2).format(Pitch.ofDegrees(35))  // 8.40 in 12

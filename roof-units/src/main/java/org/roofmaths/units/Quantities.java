@@ -1,7 +1,8 @@
 package org.roofmaths.units;
 
 /**
- * Short names for the factories of the quantities, to be imported statically: {@code metres(4.6)}, {@code pitch("32°")}.
+ * Short names for the factories of the quantities, to be imported statically: {@code metres(4.6)},
+ * {@code pitch("32°")}.
  * <p>
  * Each is the factory it names and nothing more. In JShell, after
  * {@code import static org.roofmaths.units.Quantities.*}:

@@ -2,7 +2,9 @@ package org.roofmaths.units;
 
 import java.math.BigDecimal;
 import java.util.Objects;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The kinds of {@link Quantity}: one constant for each class, for code that must tell them apart or read a text whose
@@ -97,8 +99,8 @@ public enum QuantityKind {
             String words,
             String unit,
             Function<String, Quantity> parser,
-            java.util.function.ToDoubleFunction<Quantity> toStored,
-            java.util.function.DoubleFunction<Quantity> fromStored) {
+            ToDoubleFunction<Quantity> toStored,
+            DoubleFunction<Quantity> fromStored) {
         this(
                 words,
                 unit,

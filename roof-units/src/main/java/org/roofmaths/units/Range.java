@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * <p>
  * Each end is there or not, and an end that is there belongs to the range or not. It prints its ends as they are:
  * {@code [30°..35°)}, {@code [30 mm..)}, {@code (..45°)}, {@code (..)}; a range that holds no value prints
- * {@code empty}. Containment is exact. Two ranges are equal when both ends are; all empty ranges are equal. Immutable and
- * thread-safe if its ends are.
+ * {@code empty}. Containment is exact. Two ranges are equal when both ends are; all empty ranges are equal. Immutable
+ * and thread-safe if its ends are.
  *
  * @param <T>  the kind of value
  * @since 0.1

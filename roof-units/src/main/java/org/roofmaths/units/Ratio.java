@@ -64,8 +64,8 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     /**
      * Reads a ratio.
      * <p>
-     * A bare number, {@code 0.25}, or a number and {@code %}: {@code 25 %}. A number is written as for {@link
-     * Length#parse}; spaces may stand around the parts.
+     * A bare number, {@code 0.25}, or a number and {@code %}: {@code 25 %}. A number is written as for
+     * {@link Length#parse}; spaces may stand around the parts.
      *
      * @param text  the whole text
      * @return the ratio

@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
  * Nothing in this library rounds by itself, apart from the storage of a length in nanometres. Sums are made in full and
  * rounded once, at the end, by an object of this class that the caller chose.
  * <p>
- * Lengths are rounded exactly. The other kinds are rounded as the decimals that {@code toString} prints, so that 0.15 kg
- * to the nearest 0.1 kg is a tie, and the answer prints as 0.2 kg. Two roundings are equal when their step and way are.
- * Immutable and thread-safe.
+ * Lengths are rounded exactly. The other kinds are rounded as the decimals that {@code toString} prints, so that 0.15
+ * kg to the nearest 0.1 kg is a tie, and the answer prints as 0.2 kg. Two roundings are equal when their step and way
+ * are. Immutable and thread-safe.
  * <pre>{@code
  * Rounding.toNearest(Length.ofMillimetres(1)).apply(Length.ofMillimetres(344.4875))          // 344 mm
  * Rounding.upToMultipleOf(Length.ofMillimetres(5)).apply(Length.ofMillimetres(61.038729))    // 65 mm
@@ -92,11 +92,11 @@ public final class Rounding<T extends Quantity> implements Serializable {
     }
 
     /**
-     * Returns the rounding up to the next multiple of a step: for minima. Up is towards the greater, so -7 mm goes up to
-     * -5 mm.
+     * Returns the rounding up to the next multiple of a step: for minima. Up is towards the greater, so -7 mm goes up
+     * to -5 mm.
      * <p>
-     * A length that is over a multiple by no more than {@link Length#STORAGE_RESOLUTION}, or an angle or pitch by no more
-     * than {@link Pitch#STORAGE_RESOLUTION}, is taken as that multiple; of the other kinds any excess counts.
+     * A length that is over a multiple by no more than {@link Length#STORAGE_RESOLUTION}, or an angle or pitch by no
+     * more than {@link Pitch#STORAGE_RESOLUTION}, is taken as that multiple; of the other kinds any excess counts.
      *
      * @param step  the step, above zero and above the storage resolution
      * @param <T>  the kind of quantity
@@ -112,8 +112,9 @@ public final class Rounding<T extends Quantity> implements Serializable {
      * Returns the rounding down to the next multiple of a step: for maxima. Down is towards the lesser, so -3 mm goes
      * down to -5 mm.
      * <p>
-     * A length that falls short of a multiple by no more than {@link Length#STORAGE_RESOLUTION}, or an angle or pitch by
-     * no more than {@link Pitch#STORAGE_RESOLUTION}, is taken as that multiple; of the other kinds any shortfall counts.
+     * A length that falls short of a multiple by no more than {@link Length#STORAGE_RESOLUTION}, or an angle or pitch
+     * by no more than {@link Pitch#STORAGE_RESOLUTION}, is taken as that multiple; of the other kinds any shortfall
+     * counts.
      *
      * @param step  the step, above zero and above the storage resolution
      * @param <T>  the kind of quantity
@@ -181,15 +182,15 @@ public final class Rounding<T extends Quantity> implements Serializable {
     }
 
     /**
-     * Returns the parts of a sum rounded so that every running sum is the rounded one: what to set out with one tape from
-     * one zero.
+     * Returns the parts of a sum rounded so that every running sum is the rounded one: what to set out with one tape
+     * from one zero.
      * <p>
-     * Let the marks be the running sums of the given parts, and round each mark. The parts returned are the differences
-     * of neighbouring rounded marks. So each mark is off by no more than the rounding of one value (half a step, for the
-     * nearest), however long the list; each part is off by less than a step, or by a step at most when both its marks
-     * are ties; and the parts returned add up to the rounded sum of the parts given. For example, four gauges of 324.75
-     * mm to the nearest 1 mm become 325, 325, 324 and 325 mm, together 1299 mm; rounding the gauge would have made it
-     * 1300 mm.
+     * Let the marks be the running sums of the given parts, and round each mark. The parts returned are the
+     * differences of neighbouring rounded marks. So each mark is off by no more than the rounding of one value (half a
+     * step, for the nearest), however long the list; each part is off by less than a step, or by a step at most when
+     * both its marks are ties; and the parts returned add up to the rounded sum of the parts given. For example, four
+     * gauges of 324.75 mm to the nearest 1 mm become 325, 325, 324 and 325 mm, together 1299 mm; rounding the gauge
+     * would have made it 1300 mm.
      *
      * @param parts  the parts in order, not pitches
      * @return as many rounded parts, in the same order, unmodifiable; empty for an empty list

@@ -54,18 +54,11 @@ final class Symbols {
     }
 
     private DoubleUnaryOperator symbolAt(Cursor cursor) {
-        // The longest symbol wins: mm²/m before mm².
-        Symbol longest = null;
+        // No symbol of a kind begins another of it, so the first that fits is the one.
         for (Symbol symbol : symbols) {
-            if (cursor.isAt(symbol.text())
-                    && (longest == null
-                            || symbol.text().length() > longest.text().length())) {
-                longest = symbol;
+            if (cursor.skipText(symbol.text())) {
+                return symbol.toStored();
             }
-        }
-        if (longest != null) {
-            cursor.skipText(longest.text());
-            return longest.toStored();
         }
         if (mayBeBare && cursor.isAtEnd()) {
             return DoubleUnaryOperator.identity();

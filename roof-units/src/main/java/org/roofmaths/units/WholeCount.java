@@ -8,8 +8,8 @@ import java.util.Objects;
  * {@link Length#timesIn(Length)}.
  *
  * @param count  the whole number of times, 0 or more
- * @param rest  what is left of the distance, exact: {@code count × length + rest} is the distance to the nanometre. When
- *     the distance falls short of a whole count by no more than {@link Length#STORAGE_RESOLUTION}, that count is
+ * @param rest  what is left of the distance, exact: {@code count × length + rest} is the distance to the nanometre.
+ *     When the distance falls short of a whole count by no more than {@link Length#STORAGE_RESOLUTION}, that count is
  *     taken and the rest is the negative shortfall
  * @since 0.1
  */

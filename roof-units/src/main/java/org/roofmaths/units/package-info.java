@@ -4,8 +4,8 @@
  * <p>
  * Start with {@link org.roofmaths.units.Length}, {@link org.roofmaths.units.Pitch},
  * {@link org.roofmaths.units.Offset}, {@link org.roofmaths.units.Range} and {@link org.roofmaths.units.Rounding};
- * {@link org.roofmaths.units.Quantities} has short names for all of them. Every snippet below is compiled and its printed
- * answer compared in a test.
+ * {@link org.roofmaths.units.Quantities} has short names for all of them. Every snippet below is compiled and its
+ * printed answer compared in a test.
  *
  * <h2>A length is exact</h2>
  * It is a whole number of nanometres, and so are the millimetre and 1/64 of an inch. Sums are exact.
@@ -17,8 +17,8 @@
  * }</pre>
  *
  * <h2>A text says its unit, or it is refused</h2>
- * {@code toString} never depends on the machine's locale, and {@code parse} reads it back to an equal value. Other forms
- * are read too; none is guessed.
+ * {@code toString} never depends on the machine's locale, and {@code parse} reads it back to an equal value. Other
+ * forms are read too; none is guessed.
  * <pre>{@code
  * length("9' 4 1/2\"")                 // 2857.5 mm
  * length("5.2 m")                      // 5200 mm
@@ -67,8 +67,8 @@
  * }</pre>
  * <p>
  * No parameter takes null and no method returns it. Every type is immutable and thread-safe. Angles are stored in
- * degrees; a plain {@code double} of a length or an angle appears only in the methods named {@code ofX} and {@code toX},
- * and in sines, cosines and tangents.
+ * degrees; a plain {@code double} of a length or an angle appears only in the methods named {@code ofX} and
+ * {@code toX}, and in sines, cosines and tangents.
  *
  * @since 0.1
  */

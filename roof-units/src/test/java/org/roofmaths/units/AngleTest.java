@@ -2,6 +2,7 @@ package org.roofmaths.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ class AngleTest {
         assertThat(Angle.ofDegreesMinutesSeconds(22, 30, 0)).isEqualTo(Angle.ofDegrees(22.5));
         assertThat(Angle.ofDegreesMinutesSeconds(22, 30, 15))
                 .isEqualTo(Angle.ofDegrees((22 * 3600 + 30 * 60 + 15) / 3600.0));
+        assertThat(Angle.ofDegreesMinutesSeconds(22, 0, 0)).isEqualTo(Angle.ofDegrees(22));
         assertThat(Angle.ofDegreesMinutesSeconds(0, 59, 59.5)).isEqualTo(Angle.ofDegrees((59 * 60 + 59.5) / 3600));
         assertThatThrownBy(() -> Angle.ofDegreesMinutesSeconds(-1, 0, 0))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -82,7 +84,7 @@ class AngleTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0", "45, 1", "135, -1", "180, 0", "225, 1", "-45, -1", "360, 0", "-135, 1"})
+    @CsvSource({"0, 0", "45, 1", "135, -1", "180, 0", "-180, 0", "225, 1", "-45, -1", "360, 0", "-135, 1"})
     void tangents_are_exact_where_they_are_short(double degrees, double tan) {
         assertThat(Double.compare(Angle.ofDegrees(degrees).tan(), tan)).isZero();
     }
@@ -93,5 +95,14 @@ class AngleTest {
         assertThatThrownBy(() -> Angle.ofDegrees(degrees).tan())
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessage("there is no tangent of " + Decimals.text(degrees) + "°");
+    }
+
+    @Test
+    void steep_tangents_and_sines_keep_their_digits() {
+        // The exact values are √3, √3 / 2 and 2 + √3; each is given to within a unit in its last place.
+        assertThat(Angle.ofDegrees(60).tan()).isCloseTo(Math.sqrt(3), within(Math.ulp(2.0)));
+        assertThat(Angle.ofDegrees(60).sin()).isCloseTo(Math.sqrt(3) / 2, within(Math.ulp(1.0)));
+        assertThat(Angle.ofDegrees(75).tan()).isCloseTo(2 + Math.sqrt(3), within(Math.ulp(4.0)));
+        assertThat(Angle.ofDegrees(-75).tan()).isCloseTo(-2 - Math.sqrt(3), within(Math.ulp(4.0)));
     }
 }

@@ -151,6 +151,8 @@ class LengthFormatTest {
         LengthFormat apart = LengthFormat.metres(3).withThousandsSeparator();
         assertThat(apart.parse("12\u202f345 mm")).isEqualTo(Length.ofMillimetres(12_345));
         assertThat(apart.parse("12 345\u00a0678 mm")).isEqualTo(Length.ofMillimetres(12_345_678));
+        assertThat(apart.parse(" 1 234 mm")).isEqualTo(Length.ofMillimetres(1234));
+        assertThat(apart.parse(" -1 234 mm")).isEqualTo(Length.ofMillimetres(-1234));
         assertThat(apart.parse("13 9/16 in")).isEqualTo(Length.ofInches(13, 9, 16));
         assertThatThrownBy(() -> apart.parse("12 345 km"))
                 .hasMessage("\"12 345 km\": unit must be mm, cm, m, in, ft or yd, but was \"km\" (at index 7)");

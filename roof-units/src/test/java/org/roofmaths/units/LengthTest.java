@@ -29,6 +29,7 @@ class LengthTest {
     void inches_and_fractions_add_up() {
         assertThat(Length.ofInches(13, 9, 16)).isEqualTo(Length.ofMillimetres(13.5625 * 25.4));
         assertThat(Length.ofFeetAndInches(9, 4, 1, 2)).isEqualTo(Length.ofMillimetres((9 * 12 + 4.5) * 25.4));
+        assertThat(Length.ofFeetAndInches(3, 0, 0, 1)).isEqualTo(Length.ofYards(1));
         assertThat(Length.ofFeetAndInches(1, 11, 0, 1)).isEqualTo(Length.ofInches(23, 0, 1));
     }
 
@@ -82,6 +83,9 @@ class LengthTest {
         assertThat(three.min(two)).isSameAs(two);
         assertThat(two.max(three)).isSameAs(three);
         assertThat(three.max(two)).isSameAs(three);
+        Length alsoTwo = Length.ofMillimetres(2);
+        assertThat(two.min(alsoTwo)).isSameAs(two);
+        assertThat(two.max(alsoTwo)).isSameAs(two);
     }
 
     @Test
@@ -345,6 +349,7 @@ class LengthTest {
                 "`` | 0 | number must start with a digit | the text ended",
                 "` ` | 1 | number must start with a digit | the text ended",
                 "- | 1 | number must start with a digit | the text ended",
+                "- 5 m | 1 | number must start with a digit | was \" \"",
                 "+5 m | 0 | number must start with a digit | was \"+\"",
                 ".5 m | 0 | number must start with a digit | was \".\"",
                 "5. m | 2 | number must have a digit after the point | was \" \"",
@@ -364,6 +369,7 @@ class LengthTest {
                 "-9223372036854.775808 mm | 1 | length must be between -9223372036854.775807 mm and 9223372036854.775807 mm | was beyond it",
                 "30260406945 ft 11 63/64 in | 0 | length must be between -9223372036854.775807 mm and 9223372036854.775807 mm | was beyond it",
                 "363124883340 48/64 in | 13 | length must be between -9223372036854.775807 mm and 9223372036854.775807 mm | was beyond it",
+                "9 123456789012345678/64 in | 2 | numerator must be below the denominator | was 123456789012345678",
                 "9 1234567890123456789/64 in | 2 | numerator must have at most 18 digits | had 19",
             })
     void says_where_reading_stopped_and_what_had_to_stand_there(String text, int index, String expected, String found) {
@@ -385,6 +391,9 @@ class LengthTest {
                 .isInstanceOf(QuantityParseException.class)
                 .hasMessage('"' + hundred.substring(0, 60)
                         + "…\": number must have at most 100 characters, but had 101 (at index 0)");
+        assertThat(Length.parse("  " + hundred + " mm")).isEqualTo(Length.ofMillimetres(100));
+        assertThatThrownBy(() -> Length.parse("  " + hundred + "9 mm"))
+                .hasMessageEndingWith("number must have at most 100 characters, but had 101 (at index 2)");
     }
 
     @Test

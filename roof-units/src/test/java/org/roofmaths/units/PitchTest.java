@@ -150,6 +150,9 @@ class PitchTest {
         assertThat(steep.min(flat)).isSameAs(flat);
         assertThat(flat.max(steep)).isSameAs(steep);
         assertThat(steep.max(flat)).isSameAs(steep);
+        Pitch alsoFlat = Pitch.ofDegrees(30);
+        assertThat(flat.min(alsoFlat)).isSameAs(flat);
+        assertThat(flat.max(alsoFlat)).isSameAs(flat);
         assertThat(flat).isLessThan(steep).isNotEqualTo(steep).hasSameHashCodeAs(Pitch.ofDegrees(30));
         assertThat(flat.hashCode()).isNotEqualTo(steep.hashCode());
     }
