@@ -37,29 +37,50 @@ final class CoverParts {
 
     List<SheetSection> sections() {
         return List.of(
-                suitability(), roomAtWall(), weight(), underlayAndBattens(), fixedPoints(), gauge(), taper(), columns(), openings(), edges());
+                suitability(),
+                roomAtWall(),
+                weight(),
+                underlayAndBattens(),
+                fixedPoints(),
+                gauge(),
+                taper(),
+                columns(),
+                openings(),
+                edges());
     }
 
     private SheetSection suitability() {
         Part part = new Part(SheetStep.SUITABILITY);
         Situation situation = figures.situation();
-        figures.roof().ifPresent(roof -> part.checks(
-                "pitch",
-                figures.checks(Subjects.LEAST_PITCH, situation, roof.faces().get(0).working().figure(RoofFace.RAFTER_PITCH))));
+        figures.roof()
+                .ifPresent(roof -> part.checks(
+                        "pitch",
+                        figures.checks(
+                                Subjects.LEAST_PITCH,
+                                situation,
+                                roof.faces().get(0).working().figure(RoofFace.RAFTER_PITCH))));
         for (JobFigures.Face face : figures.faces()) {
-            face.layout().courses().value().ifPresent(courses -> courses.headlap().ifPresent(laps -> eachEnd(laps, (place, lap) -> {
-                Figure<Length> got = courses.working().figure(at(Courses.HEADLAP, laps, place));
-                part.checks("headlap, " + named(face, place), figures.checks(Subjects.LEAST_HEADLAP, situation, got));
-                if (job.covering() instanceof DoubleLapUnit unit) {
-                    Ratio share = lap.dividedBy(unit.length());
-                    part.checks(
-                            "headlap over length, " + named(face, place),
-                            figures.checks(Subjects.GREATEST_HEADLAP_SHARE, situation, Figure.given(share)));
-                }
-            })));
+            face.layout()
+                    .courses()
+                    .value()
+                    .ifPresent(courses -> courses.headlap()
+                            .ifPresent(laps -> eachEnd(laps, (place, lap) -> {
+                                Figure<Length> got = courses.working().figure(at(Courses.HEADLAP, laps, place));
+                                part.checks(
+                                        "headlap, " + named(face, place),
+                                        figures.checks(Subjects.LEAST_HEADLAP, situation, got));
+                                if (job.covering() instanceof DoubleLapUnit unit) {
+                                    Ratio share = lap.dividedBy(unit.length());
+                                    part.checks(
+                                            "headlap over length, " + named(face, place),
+                                            figures.checks(
+                                                    Subjects.GREATEST_HEADLAP_SHARE, situation, Figure.given(share)));
+                                }
+                            })));
         }
-        part.remark("Each row is of the rafter pitch at its flattest. The unit's own declaration, the exposure and the rafter length are still"
-                + " to be shown.");
+        part.remark(
+                "Each row is of the rafter pitch at its flattest. The unit's own declaration, the exposure and the rafter length are still"
+                        + " to be shown.");
         return part.section();
     }
 
@@ -80,11 +101,14 @@ final class CoverParts {
                 part.line("bed joint that takes the flashing", Show.whole(joint), flashing, CoverFlashing.JOINT);
                 part.line("upstand got at that joint", Show.whole(flashing.upstand()), flashing, CoverFlashing.UPSTAND);
                 Length room = limit.get().height().minus(joint);
-                part.remark(room.isNegative()
-                        ? "The joint is " + Show.whole(room.abs()) + " above the " + limit.get().what() + " at "
-                                + Show.whole(limit.get().height()) + "."
-                        : "The joint is " + Show.whole(room) + " below the " + limit.get().what() + " at "
-                                + Show.whole(limit.get().height()) + ".");
+                part.remark(
+                        room.isNegative()
+                                ? "The joint is " + Show.whole(room.abs()) + " above the "
+                                        + limit.get().what() + " at "
+                                        + Show.whole(limit.get().height()) + "."
+                                : "The joint is " + Show.whole(room) + " below the "
+                                        + limit.get().what() + " at "
+                                        + Show.whole(limit.get().height()) + ".");
             });
             part.checks(
                     "upstand",
@@ -93,16 +117,30 @@ final class CoverParts {
                             figures.situation().at(Detail.COVER_FLASHING),
                             Figure.given(flashing.upstand())));
             figures.leanToFit().ifPresent(fit -> {
-                fit.greatestPitch().ifPresent(pitch -> part.line(
-                        "greatest pitch that the wall allows", Show.pitch(pitch), fit, LeanToFit.GREATEST_PITCH));
-                fit.lines().forEach(line -> part.line(
-                        "to spare at " + line.demand().leastPitch().value() + ", the least for " + line.demand().covering(),
-                        Show.whole(line.spare().value()), line.spare(), line.spare().term()));
+                fit.greatestPitch()
+                        .ifPresent(pitch -> part.line(
+                                "greatest pitch that the wall allows",
+                                Show.pitch(pitch),
+                                fit,
+                                LeanToFit.GREATEST_PITCH));
+                fit.lines()
+                        .forEach(line -> part.line(
+                                "to spare at " + line.demand().leastPitch().value() + ", the least for "
+                                        + line.demand().covering(),
+                                Show.whole(line.spare().value()),
+                                line.spare(),
+                                line.spare().term()));
                 figures.roof().ifPresent(roof -> {
-                    Worked<Length> highest = fit.greatestPlateHeight(roof.faces().get(0).pitch());
-                    Worked<Length> furthest = fit.greatestProjection(roof.faces().get(0).pitch());
+                    Worked<Length> highest =
+                            fit.greatestPlateHeight(roof.faces().get(0).pitch());
+                    Worked<Length> furthest =
+                            fit.greatestProjection(roof.faces().get(0).pitch());
                     part.line("highest plate at this pitch", Show.whole(highest.value()), highest, highest.term());
-                    part.line("longest projection at this pitch", Show.whole(furthest.value()), furthest, furthest.term());
+                    part.line(
+                            "longest projection at this pitch",
+                            Show.whole(furthest.value()),
+                            furthest,
+                            furthest.term());
                 });
             });
             part.remark("Geometry only: the wall's own damp-proofing must be joined to it.");
@@ -128,14 +166,16 @@ final class CoverParts {
                         CoveringUnit.MASS_ON_SLOPE);
                 part.line(
                         face.face().name() + ": mass of the covering on plan",
-                        Show.arealMass(unit.massOnPlan(gauge, face.face().pitch()).value()),
+                        Show.arealMass(
+                                unit.massOnPlan(gauge, face.face().pitch()).value()),
                         unit.massOnPlan(gauge, face.face().pitch()),
                         CoveringUnit.MASS_ON_PLAN);
             });
         }
         part.remark("By nominal cover and the gauge got at the left end; the order has the counted mass.");
-        part.caution("A covering heavier or lighter than the one before changes what the structure carries, and wind lifts a light one more: a"
-                + " person competent in structures decides. Snow and wind are not worked out here.");
+        part.caution(
+                "A covering heavier or lighter than the one before changes what the structure carries, and wind lifts a light one more: a"
+                        + " person competent in structures decides. Snow and wind are not worked out here.");
         return part.section();
     }
 
@@ -156,14 +196,19 @@ final class CoverParts {
             });
             face.layout().underlay().ifPresent(underlay -> {
                 part.line(name + ": rows of underlay", underlay.rowCount() + "", underlay, Underlay.ROWS);
-                part.line(name + ": underlay with its joins", Show.metres(underlay.withJoins()), underlay, Underlay.WITH_JOINS);
+                part.line(
+                        name + ": underlay with its joins",
+                        Show.metres(underlay.withJoins()),
+                        underlay,
+                        Underlay.WITH_JOINS);
                 part.table(
                         name + ": lower edge of each row, up the slope from the fascia line",
                         List.of("row", "edge"),
                         numbered(underlay.lowerEdges().stream().map(Show::whole).toList()));
             });
         }
-        part.remark("The size of a batten is nominal: its grade mark and measured size are to be seen. Joints lie square over a rafter.");
+        part.remark(
+                "The size of a batten is nominal: its grade mark and measured size are to be seen. Joints lie square over a rafter.");
         part.caution("A batten is a foothold only if it is graded and fixed for it.");
         return part.section();
     }
@@ -173,20 +218,31 @@ final class CoverParts {
         for (JobFigures.Face face : figures.faces()) {
             face.layout().courses().value().ifPresent(courses -> {
                 String edge = courses.battenEdge().toString();
-                eachEnd(courses.firstLine(), (place, first) -> part.line(
-                        named(face, place) + ": first batten, " + edge, Show.fine(first), courses,
-                        at(Courses.FIRST_LINE, courses.firstLine(), place)));
-                courses.underEavesLine().ifPresent(line -> part.remark(
-                        named(face, "") + ": under-eaves course, " + edge + " at " + Show.whole(line.exact().left()) + " from the fascia line."));
-                eachEnd(courses.topLine(), (place, top) -> part.line(
-                        named(face, place) + ": top batten, " + edge, Show.fine(top), courses,
-                        at(Courses.TOP_LINE, courses.topLine(), place)));
+                eachEnd(
+                        courses.firstLine(),
+                        (place, first) -> part.line(
+                                named(face, place) + ": first batten, " + edge,
+                                Show.fine(first),
+                                courses,
+                                at(Courses.FIRST_LINE, courses.firstLine(), place)));
+                courses.underEavesLine()
+                        .ifPresent(line -> part.remark(named(face, "") + ": under-eaves course, " + edge + " at "
+                                + Show.whole(line.exact().left()) + " from the fascia line."));
+                eachEnd(
+                        courses.topLine(),
+                        (place, top) -> part.line(
+                                named(face, place) + ": top batten, " + edge,
+                                Show.fine(top),
+                                courses,
+                                at(Courses.TOP_LINE, courses.topLine(), place)));
             });
         }
-        part.remark("Measured up the slope from the fascia line: the plumb line over the outer face of the fascia, in the plane under the"
-                + " battens.");
-        part.remark("The fascia must hold the first course in plane: batten plus one unit, square to the slope, over the tops of the rafters;"
-                + " and the eaves tray must still fall to the gutter. Check both.");
+        part.remark(
+                "Measured up the slope from the fascia line: the plumb line over the outer face of the fascia, in the plane under the"
+                        + " battens.");
+        part.remark(
+                "The fascia must hold the first course in plane: batten plus one unit, square to the slope, over the tops of the rafters;"
+                        + " and the eaves tray must still fall to the gutter. Check both.");
         return part.section();
     }
 
@@ -196,15 +252,29 @@ final class CoverParts {
             part.problems(face.layout().courses().problems());
             face.layout().courses().value().ifPresent(courses -> {
                 String name = face.face().name();
-                eachEnd(courses.gauge(), (place, gauge) -> part.line(
-                        named(face, place) + ": gauge", Show.fine(gauge), courses, at(Courses.GAUGE, courses.gauge(), place)));
+                eachEnd(
+                        courses.gauge(),
+                        (place, gauge) -> part.line(
+                                named(face, place) + ": gauge",
+                                Show.fine(gauge),
+                                courses,
+                                at(Courses.GAUGE, courses.gauge(), place)));
                 part.line(name + ": gauges (spaces)", courses.gaugeCount() + "", courses, Courses.GAUGE_COUNT);
                 part.remark(name + ": " + courses.courseCount() + " courses.");
-                part.line(name + ": greatest gauge", Show.fine(courses.greatestGauge()), courses, Courses.GREATEST_GAUGE);
-                courses.headlap().ifPresent(laps -> eachEnd(laps, (place, lap) -> part.line(
-                        named(face, place) + ": headlap got", Show.fine(lap), courses, at(Courses.HEADLAP, laps, place))));
-                courses.excessWithOneFewer().ifPresent(excess -> part.remark(name + ": with one gauge fewer the greatest gauge would be passed by "
-                        + Show.fine(excess) + "."));
+                part.line(
+                        name + ": greatest gauge", Show.fine(courses.greatestGauge()), courses, Courses.GREATEST_GAUGE);
+                courses.headlap()
+                        .ifPresent(laps -> eachEnd(
+                                laps,
+                                (place, lap) -> part.line(
+                                        named(face, place) + ": headlap got",
+                                        Show.fine(lap),
+                                        courses,
+                                        at(Courses.HEADLAP, laps, place))));
+                courses.excessWithOneFewer()
+                        .ifPresent(excess ->
+                                part.remark(name + ": with one gauge fewer the greatest gauge would be passed by "
+                                        + Show.fine(excess) + "."));
             });
         }
         return part.section();
@@ -219,10 +289,12 @@ final class CoverParts {
                 found = true;
                 Ends<Length> gauge = courses.get().gauge();
                 Ends<Length> top = courses.get().topLine();
-                part.remark(face.face().name() + ": each gauge is " + Show.fine(gauge.left().minus(gauge.right()).abs())
+                part.remark(face.face().name() + ": each gauge is "
+                        + Show.fine(gauge.left().minus(gauge.right()).abs())
                         + (gauge.left().isLongerThan(gauge.right()) ? " wider at the left" : " wider at the right")
                         + ", shared over all " + courses.get().gaugeCount() + "; the top lines differ by "
-                        + Show.whole(top.left().minus(top.right()).abs()) + ". Strike each line from its own two marks.");
+                        + Show.whole(top.left().minus(top.right()).abs())
+                        + ". Strike each line from its own two marks.");
             }
         }
         if (!found) {
@@ -238,10 +310,13 @@ final class CoverParts {
             face.layout().columns().value().ifPresent(columns -> {
                 String name = face.face().name();
                 part.remark(name + ": " + columns + ".");
-                columns.working().find(Columns.COVER_GOT).ifPresent(cover ->
-                        part.line(name + ": cover width", Show.fine(columns.coverGot()), columns, Columns.COVER_GOT));
-                columns.sidelap().ifPresent(sidelap ->
-                        part.line(name + ": least sidelap", Show.fine(sidelap), columns, Columns.SIDELAP_GOT));
+                columns.working()
+                        .find(Columns.COVER_GOT)
+                        .ifPresent(cover -> part.line(
+                                name + ": cover width", Show.fine(columns.coverGot()), columns, Columns.COVER_GOT));
+                columns.sidelap()
+                        .ifPresent(sidelap ->
+                                part.line(name + ": least sidelap", Show.fine(sidelap), columns, Columns.SIDELAP_GOT));
             });
         }
         return part.section();
@@ -249,7 +324,8 @@ final class CoverParts {
 
     private SheetSection openings() {
         return new Part(SheetStep.OPENINGS)
-                .doesNotApply("No stack, roof window or pipe was given. Each needs its place agreed with courses and columns before marking.")
+                .doesNotApply(
+                        "No stack, roof window or pipe was given. Each needs its place agreed with courses and columns before marking.")
                 .section();
     }
 
@@ -260,7 +336,9 @@ final class CoverParts {
                 for (String place : List.of("left", "right")) {
                     boolean left = place.equals("left");
                     if ((left ? columns.ends().left() : columns.ends().right()).isVerge()) {
-                        Length reach = left ? columns.reachGot().left() : columns.reachGot().right();
+                        Length reach = left
+                                ? columns.reachGot().left()
+                                : columns.reachGot().right();
                         part.checks(
                                 "verge overhang, " + face.face().name() + " " + place,
                                 figures.checks(
@@ -279,17 +357,25 @@ final class CoverParts {
                             figures.situation(),
                             Figure.given(job.settingOut()
                                     .overhangIntoGutter()
-                                    .to(org.roofmaths.units.Direction.LEVEL, roof.faces().get(0).pitch()))));
+                                    .to(
+                                            org.roofmaths.units.Direction.LEVEL,
+                                            roof.faces().get(0).pitch()))));
             if (!roof.edges(EdgeKind.RIDGE).isEmpty()) {
-                figures.ridgeUnits().ifPresent(units ->
-                        part.line("ridge units", units.count() + "", units, org.roofmaths.order.UnitsAlong.COUNT));
+                figures.ridgeUnits()
+                        .ifPresent(units -> part.line(
+                                "ridge units", units.count() + "", units, org.roofmaths.order.UnitsAlong.COUNT));
                 part.remark("Every ridge unit is held mechanically; mortar alone is a filler, not a fixing.");
             }
         });
         for (JobFigures.Face face : figures.faces()) {
-            face.layout().courses().value().flatMap(Courses::coverNeededAtTop).ifPresent(cover -> part.remark(face.face().name()
-                    + ": the ridge must cover the slates by " + Show.whole(cover.left()) + " down the slope from the apex, or a shorter top"
-                    + " course goes under it."));
+            face.layout()
+                    .courses()
+                    .value()
+                    .flatMap(Courses::coverNeededAtTop)
+                    .ifPresent(cover -> part.remark(face.face().name()
+                            + ": the ridge must cover the slates by " + Show.whole(cover.left())
+                            + " down the slope from the apex, or a shorter top"
+                            + " course goes under it."));
         }
         return part.section();
     }

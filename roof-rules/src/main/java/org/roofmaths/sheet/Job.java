@@ -27,7 +27,8 @@ public interface Job extends Serializable {
     /** A field that a job must have is not there. */
     ProblemCode FIELD_MISSING = ProblemCode.of("job.field-missing", "Add the field, with its unit.");
     /** A field cannot be read as what it must be. */
-    ProblemCode FIELD_UNREADABLE = ProblemCode.of("job.field-unreadable", "Write the value as the message says, with its unit.");
+    ProblemCode FIELD_UNREADABLE =
+            ProblemCode.of("job.field-unreadable", "Write the value as the message says, with its unit.");
     /** A field is not one of those that a job has at this place. */
     ProblemCode FIELD_UNKNOWN = ProblemCode.of("job.field-unknown", "Remove the field, or correct its name.");
     /** A part of the job has an impossible size. */

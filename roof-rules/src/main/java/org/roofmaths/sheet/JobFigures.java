@@ -91,7 +91,9 @@ final class JobFigures {
         roof().ifPresent(r -> problems.addAll(r.problems()));
         roof().ifPresent(this::layOutFaces);
         bays = roof().flatMap(r -> tried(() -> Attempt.call(() -> RafterBays.of(
-                        job.roof().along(), job.settingOut().rafterCentres(), job.settingOut().rafterWidth()))))
+                        job.roof().along(),
+                        job.settingOut().rafterCentres(),
+                        job.settingOut().rafterWidth()))))
                 .orElse(null);
         topFlashing = meets(EdgeKind.TOP_ABUTMENT)
                 ? tried(() -> demands().flashing(Detail.COVER_FLASHING))
@@ -105,13 +107,15 @@ final class JobFigures {
         highVents = ventilate().orElse(null);
         topVents = highVents()
                 .filter(vents -> vents.demand().isAsked())
-                .flatMap(vents -> job.topVent().flatMap(area -> bays().map(
-                        b -> vents.provided(Vent.of("top vent of " + Show.opening(area), area), b))))
+                .flatMap(vents -> job.topVent()
+                        .flatMap(area ->
+                                bays().map(b -> vents.provided(Vent.of("top vent of " + Show.opening(area), area), b))))
                 .orElse(null);
         ridgeUnits = job.ridgeCover()
-                .flatMap(cover -> roof().flatMap(r -> r.edges(EdgeKind.RIDGE).stream().findFirst())
-                        .flatMap(ridge -> tried(
-                                () -> UnitsAlong.attempt(ridge.trueLengthFigure(), Figure.given(cover)))))
+                .flatMap(cover -> roof().flatMap(
+                                r -> r.edges(EdgeKind.RIDGE).stream().findFirst())
+                        .flatMap(ridge ->
+                                tried(() -> UnitsAlong.attempt(ridge.trueLengthFigure(), Figure.given(cover)))))
                 .orElse(null);
         topVents().ifPresent(vents -> problems.addAll(vents.problems()));
         ridgeUnits().ifPresent(units -> problems.addAll(units.problems()));
@@ -128,22 +132,24 @@ final class JobFigures {
     private Attempt<Roof> buildRoof() {
         JobRoof r = job.roof();
         return switch (r.kind()) {
-            case LEAN_TO -> Roofs.leanTo()
-                    .wallLength(r.along())
-                    .projection(r.across())
-                    .slope(r.slope())
-                    .eavesOverhang(r.eavesOverhang())
-                    .left(r.left())
-                    .right(r.right())
-                    .attempt();
-            case DUO_PITCH -> Roofs.duoPitch()
-                    .length(r.along())
-                    .span(r.across())
-                    .slope(r.slope())
-                    .eavesOverhang(r.eavesOverhang())
-                    .left(r.left())
-                    .right(r.right())
-                    .attempt();
+            case LEAN_TO ->
+                Roofs.leanTo()
+                        .wallLength(r.along())
+                        .projection(r.across())
+                        .slope(r.slope())
+                        .eavesOverhang(r.eavesOverhang())
+                        .left(r.left())
+                        .right(r.right())
+                        .attempt();
+            case DUO_PITCH ->
+                Roofs.duoPitch()
+                        .length(r.along())
+                        .span(r.across())
+                        .slope(r.slope())
+                        .eavesOverhang(r.eavesOverhang())
+                        .left(r.left())
+                        .right(r.right())
+                        .attempt();
         };
     }
 
@@ -155,7 +161,11 @@ final class JobFigures {
                         "asFound",
                         '"' + name + '"',
                         "name a face of the roof: "
-                                + String.join(", ", built.faces().stream().map(RoofFace::name).toList())));
+                                + String.join(
+                                        ", ",
+                                        built.faces().stream()
+                                                .map(RoofFace::name)
+                                                .toList())));
             }
         }
         for (RoofFace face : built.faces()) {
@@ -163,8 +173,9 @@ final class JobFigures {
             FlatShape shape = found == null
                     ? face.flatShape()
                     : FlatShape.of(found, face.eavesWidth()).withPitch(face.pitch());
-            scheme(built, face).flatMap(s -> tried(() -> Attempt.call(
-                            () -> found == null ? FaceLayout.on(face, s) : FaceLayout.on(shape, s))))
+            scheme(built, face)
+                    .flatMap(s -> tried(
+                            () -> Attempt.call(() -> found == null ? FaceLayout.on(face, s) : FaceLayout.on(shape, s))))
                     .ifPresent(layout -> {
                         faces.add(new Face(face, shape, found != null, layout));
                         problems.addAll(layout.problems());
@@ -180,9 +191,11 @@ final class JobFigures {
         if (headlap.isEmpty()) {
             return Optional.empty();
         }
-        Optional<BattenDemand> battens = rules().isPresent() ? tried(() -> demands().battens()) : Optional.empty();
+        Optional<BattenDemand> battens =
+                rules().isPresent() ? tried(() -> demands().battens()) : Optional.empty();
         Detail top = built.edges(EdgeKind.RIDGE).isEmpty() ? Detail.ABUTMENT : Detail.RIDGE;
-        Optional<UnderlayDemand> underlay = rules().isPresent() ? tried(() -> demands().underlay(top)) : Optional.empty();
+        Optional<UnderlayDemand> underlay =
+                rules().isPresent() ? tried(() -> demands().underlay(top)) : Optional.empty();
         boolean seenFromBack = face.name().equals("back"); // what is left on the front is right on the back
         return tried(() -> Attempt.call(() -> {
             var scheme = LayoutScheme.builder()
@@ -195,7 +208,8 @@ final class JobFigures {
                     .battens(battens)
                     .rafterCentres(s.rafterCentres())
                     .underlay(underlay)
-                    .underlayRoll(new UnderlayRoll(job.underlay().rollWidth(), job.underlay().rollLength()));
+                    .underlayRoll(new UnderlayRoll(
+                            job.underlay().rollWidth(), job.underlay().rollLength()));
             if (!s.preference().isEmpty()) {
                 List<Change> order = s.preference();
                 scheme.preference(Preference.usual()
@@ -210,7 +224,8 @@ final class JobFigures {
         if (job.headlap().isPresent()) {
             return job.headlap().map(Figure::given);
         }
-        Optional<Sourced<Length>> asked = rules().flatMap(r -> r.find(Subjects.LEAST_HEADLAP, situation()).figure());
+        Optional<Sourced<Length>> asked =
+                rules().flatMap(r -> r.find(Subjects.LEAST_HEADLAP, situation()).figure());
         if (asked.isPresent()) {
             return Optional.of(asked.get());
         }
@@ -243,7 +258,9 @@ final class JobFigures {
     }
 
     private boolean meets(EdgeKind kind) {
-        return rules().isPresent() && roof().isPresent() && !roof().get().edges(kind).isEmpty();
+        return rules().isPresent()
+                && roof().isPresent()
+                && !roof().get().edges(kind).isEmpty();
     }
 
     /** The height of the covering's highest part over the rafters, square to the slope. */
@@ -258,10 +275,12 @@ final class JobFigures {
         }
         RoofEdge edge = edges.get(0);
         CoveringLine line = CoveringLine.of(edge, Offset.squareToSlope(coveringOverRafters()));
-        CoveringLine limited = job.roof().upperLimit().map(limit -> line.under(limit.height())).orElse(line);
+        CoveringLine limited =
+                job.roof().upperLimit().map(limit -> line.under(limit.height())).orElse(line);
         Optional<Length> joint = job.walls().flatMap(JobWalls::topJoint);
         return tried(() -> joint.isPresent()
-                ? CoverFlashing.attemptAlong(limited, BedJoints.of(joint.get(), job.walls().get().course()), demand)
+                ? CoverFlashing.attemptAlong(
+                        limited, BedJoints.of(joint.get(), job.walls().get().course()), demand)
                 : CoverFlashing.attemptInChase(limited, demand));
     }
 
@@ -270,11 +289,15 @@ final class JobFigures {
             Optional<Length> joint = job.walls().flatMap(JobWalls::sideJoint);
             if (joint.isEmpty()) {
                 problems.add(Problem.error(
-                        Job.FIELD_MISSING, "/walls/sideJoint", "missing", "be given, since the roof meets a wall at its side"));
+                        Job.FIELD_MISSING,
+                        "/walls/sideJoint",
+                        "missing",
+                        "be given, since the roof meets a wall at its side"));
                 continue;
             }
             CoveringLine line = CoveringLine.of(edge, Offset.squareToSlope(coveringOverRafters()));
-            tried(() -> StepFlashing.attemptAlong(line, BedJoints.of(joint.get(), job.walls().get().course()), demand))
+            tried(() -> StepFlashing.attemptAlong(
+                            line, BedJoints.of(joint.get(), job.walls().get().course()), demand))
                     .ifPresent(sideFlashings::add);
         }
     }
@@ -287,11 +310,14 @@ final class JobFigures {
         Length sill = job.roof().upperLimit().get().height();
         Figure<Length> limit = job.walls()
                 .filter(walls -> walls.topJoint().isPresent())
-                .<Figure<Length>>map(walls -> BedJoints.of(walls.topJoint().get(), walls.course())
-                        .highestUnder(Figure.given(sill)))
+                .<Figure<Length>>map(walls ->
+                        BedJoints.of(walls.topJoint().get(), walls.course()).highestUnder(Figure.given(sill)))
                 .orElse(Figure.given(sill));
-        Optional<Sourced<Pitch>> least = rules().get().find(Subjects.LEAST_PITCH, situation()).figure();
-        return rules().get().find(Subjects.FLASHING_UPSTAND, situation().at(Detail.COVER_FLASHING)).figure()
+        Optional<Sourced<Pitch>> least =
+                rules().get().find(Subjects.LEAST_PITCH, situation()).figure();
+        return rules().get()
+                .find(Subjects.FLASHING_UPSTAND, situation().at(Detail.COVER_FLASHING))
+                .figure()
                 .flatMap(upstand -> tried(() -> LeanToFit.attempt(LeanToSite.builder()
                         .plateHeight(roof().get().faces().get(0).plateHeight())
                         .projection(job.roof().across())
@@ -299,7 +325,8 @@ final class JobFigures {
                         .upstand(upstand)
                         .buildUp(coveringOverRafters())
                         .addAllDemands(least.stream()
-                                .map(pitch -> PitchDemand.of(job.covering().kind().toString(), pitch))
+                                .map(pitch ->
+                                        PitchDemand.of(job.covering().kind().toString(), pitch))
                                 .toList())
                         .build())));
     }
@@ -308,14 +335,14 @@ final class JobFigures {
         if (roof().isEmpty() || rules().isEmpty()) {
             return Optional.empty();
         }
-        tried(() -> demands().lowVents()).ifPresent(demand -> roof().get()
-                .edges(EdgeKind.EAVES)
-                .forEach(eaves -> lowVents.add(EdgeVents.along(eaves, demand))));
+        tried(() -> demands().lowVents())
+                .ifPresent(demand -> roof().get()
+                        .edges(EdgeKind.EAVES)
+                        .forEach(eaves -> lowVents.add(EdgeVents.along(eaves, demand))));
         EdgeKind top = job.roof().kind() == JobRoof.Kind.LEAN_TO ? EdgeKind.TOP_ABUTMENT : EdgeKind.RIDGE;
         return tried(() -> demands().highVents())
-                .flatMap(demand -> roof().get().edges(top).stream()
-                        .findFirst()
-                        .map(edge -> EdgeVents.along(edge, demand)));
+                .flatMap(demand ->
+                        roof().get().edges(top).stream().findFirst().map(edge -> EdgeVents.along(edge, demand)));
     }
 
     /** What is known of the roof, for every question to the documents. */
@@ -370,7 +397,8 @@ final class JobFigures {
 
     /** How many nails hold one unit: two in a slate, one in a tile. */
     Figure<Integer> nailsToAUnit() {
-        boolean slate = job.covering() instanceof DoubleLapUnit unit && unit.hanging().way() != Hanging.Way.NIBS;
+        boolean slate =
+                job.covering() instanceof DoubleLapUnit unit && unit.hanging().way() != Hanging.Way.NIBS;
         return Assumed.of(
                 slate ? 2 : 1,
                 slate ? "common practice: two nails to each slate" : "one mechanical fixing to each unit",

@@ -36,7 +36,8 @@ final class JobForm {
     private static final int VERSION = 1;
     private static final String LENGTH = "a length with its unit, such as \"5.2 m\" or \"150 mm\"";
     private static final String PITCH = "a pitch with its sign or words, such as \"35°\" or \"7 in 12\"";
-    private static final String OFFSET = "a length with its direction, such as \"50 mm level\" or \"50 mm on the slope\"";
+    private static final String OFFSET =
+            "a length with its direction, such as \"50 mm level\" or \"50 mm on the slope\"";
     private static final String MASS = "a mass with its unit, such as \"4.4 kg\"";
     private static final String PERCENT = "a share, such as \"5 %\"";
     private static final String AREA = "an area with its unit, such as \"5000 mm²\"";
@@ -65,18 +66,22 @@ final class JobForm {
         });
 
         Optional<Exposure> exposure = form.requiredWord("exposure", words(Exposure.values()));
-        Optional<JobRoof> roof = form.requiredObject("roof", "an object that says what roof it is").flatMap(JobForm::readRoof);
-        Optional<CoveringUnit> covering =
-                form.requiredObject("covering", "an object that says what tile or slate it is").flatMap(JobForm::readCovering);
+        Optional<JobRoof> roof = form.requiredObject("roof", "an object that says what roof it is")
+                .flatMap(JobForm::readRoof);
+        Optional<CoveringUnit> covering = form.requiredObject(
+                        "covering", "an object that says what tile or slate it is")
+                .flatMap(JobForm::readCovering);
         Optional<Length> headlap = form.optional("headlap", LENGTH, Length::parse);
-        Optional<JobSettingOut> settingOut = form.requiredObject("settingOut", "an object with the sizes decided for battens and columns")
+        Optional<JobSettingOut> settingOut = form.requiredObject(
+                        "settingOut", "an object with the sizes decided for battens and columns")
                 .flatMap(JobForm::readSettingOut);
-        Optional<JobUnderlay> underlay =
-                form.requiredObject("underlay", "an object that says what underlay it is").flatMap(JobForm::readUnderlay);
+        Optional<JobUnderlay> underlay = form.requiredObject("underlay", "an object that says what underlay it is")
+                .flatMap(JobForm::readUnderlay);
         Optional<JobWalls> walls = form.object("walls").flatMap(JobForm::readWalls);
         Optional<Length> ridgeCover = form.optional("ridgeCover", LENGTH, JobForm::positive);
         Optional<Area> topVent = form.optional("topVent", AREA, Area::parse);
-        Optional<JobOrder> order = form.requiredObject("order", "an object that says how the job is bought").flatMap(JobForm::readOrder);
+        Optional<JobOrder> order = form.requiredObject("order", "an object that says how the job is bought")
+                .flatMap(JobForm::readOrder);
         form.refuseOthers();
 
         return problems.attempt(() -> Job.builder()
@@ -101,18 +106,21 @@ final class JobForm {
         Optional<JobRoof.Kind> kind = f.requiredWord("kind", words(JobRoof.Kind.values()));
         Optional<Length> along = kind.flatMap(k -> f.required(k.alongField(), LENGTH, JobForm::positive));
         Optional<Length> across = kind.flatMap(k -> f.required(k.acrossField(), LENGTH, JobForm::positive));
-        Optional<Slope> slope = f.requiredObject("slope", "an object with a pitch, or with plateHeight and apexHeight, or with both")
+        Optional<Slope> slope = f.requiredObject(
+                        "slope", "an object with a pitch, or with plateHeight and apexHeight, or with both")
                 .flatMap(JobForm::readSlope);
         Optional<Offset> overhang = f.required("eavesOverhang", OFFSET, Offset::parse);
         Optional<RoofEnd> left = f.requiredObject("left", END).flatMap(JobForm::readEnd);
         Optional<RoofEnd> right = f.requiredObject("right", END).flatMap(JobForm::readEnd);
         Map<String, Ends<Length>> asFound = new LinkedHashMap<>();
-        f.object("asFound").ifPresent(faces -> faces.names().forEach(face -> faces.object(face).ifPresent(lengths -> {
-            Optional<Length> atLeft = lengths.required("left", LENGTH, JobForm::positive);
-            Optional<Length> atRight = lengths.required("right", LENGTH, JobForm::positive);
-            lengths.refuseOthers();
-            atLeft.ifPresent(l -> atRight.ifPresent(r -> asFound.put(face, Ends.of(l, r))));
-        })));
+        f.object("asFound")
+                .ifPresent(faces -> faces.names()
+                        .forEach(face -> faces.object(face).ifPresent(lengths -> {
+                            Optional<Length> atLeft = lengths.required("left", LENGTH, JobForm::positive);
+                            Optional<Length> atRight = lengths.required("right", LENGTH, JobForm::positive);
+                            lengths.refuseOthers();
+                            atLeft.ifPresent(l -> atRight.ifPresent(r -> asFound.put(face, Ends.of(l, r))));
+                        })));
         Optional<JobRoof.UpperLimit> limit = f.object("upperLimit").flatMap(inner -> {
             Optional<Length> height = inner.required("height", LENGTH, Length::parse);
             Optional<String> what = inner.required("what", TEXT, JobForm::text);
@@ -122,7 +130,12 @@ final class JobForm {
         if (kind.isPresent()) {
             f.refuseOthers(); // without a kind nobody knows which fields there may be
         }
-        if (kind.isEmpty() || along.isEmpty() || across.isEmpty() || slope.isEmpty() || overhang.isEmpty() || left.isEmpty()
+        if (kind.isEmpty()
+                || along.isEmpty()
+                || across.isEmpty()
+                || slope.isEmpty()
+                || overhang.isEmpty()
+                || left.isEmpty()
                 || right.isEmpty()) {
             return Optional.empty();
         }
@@ -155,8 +168,8 @@ final class JobForm {
             if (!f.has("agreeWithin")) {
                 return f.missing("agreeWithin", "there if both pitch and heights are: " + LENGTH);
             }
-            return pitch.flatMap(
-                    t -> plate.flatMap(p -> apex.flatMap(a -> agree.map(w -> Slope.both(t, p, a, Tolerance.of(w))))));
+            return pitch.flatMap(t ->
+                    plate.flatMap(p -> apex.flatMap(a -> agree.map(w -> Slope.both(t, p, a, Tolerance.of(w))))));
         }
         if (!f.has("pitch")) {
             return f.missing("pitch", PITCH + ", or else plateHeight and apexHeight must be there");
@@ -202,8 +215,14 @@ final class JobForm {
         Optional<PartUnit> leftVerge = readPart(f, "leftVergeUnit");
         Optional<PartUnit> rightVerge = readPart(f, "rightVergeUnit");
         f.refuseOthers();
-        if (name.isEmpty() || length.isEmpty() || hangingLength.isEmpty() || overallWidth.isEmpty() || coverWidth.isEmpty()
-                || leastHeadlap.isEmpty() || thickness.isEmpty() || mass.isEmpty()) {
+        if (name.isEmpty()
+                || length.isEmpty()
+                || hangingLength.isEmpty()
+                || overallWidth.isEmpty()
+                || coverWidth.isEmpty()
+                || leastHeadlap.isEmpty()
+                || thickness.isEmpty()
+                || mass.isEmpty()) {
             return Optional.empty();
         }
         return f.make(() -> {
@@ -236,16 +255,25 @@ final class JobForm {
         Optional<Range<Length>> jointRange = f.optional("jointRange", RANGE, JobForm::range);
         Optional<Length> thickness = f.required("thickness", LENGTH, Length::parse);
         Optional<Mass> mass = f.required("mass", MASS, Mass::parse);
-        Optional<Hanging> hanging = f.requiredWord("hanging", words(Hanging.Way.values())).flatMap(way -> switch (way) {
-            case NIBS -> f.required("hangingLength", LENGTH, Length::parse).map(Hanging::onNibs);
-            case CENTRE_NAILED -> f.required("holeClearance", LENGTH, Length::parse).map(Hanging::centreNailed);
-            case HEAD_NAILED -> f.required("holeToHead", LENGTH, Length::parse).map(Hanging::headNailed);
-        });
+        Optional<Hanging> hanging = f.requiredWord("hanging", words(Hanging.Way.values()))
+                .flatMap(way -> switch (way) {
+                    case NIBS ->
+                        f.required("hangingLength", LENGTH, Length::parse).map(Hanging::onNibs);
+                    case CENTRE_NAILED ->
+                        f.required("holeClearance", LENGTH, Length::parse).map(Hanging::centreNailed);
+                    case HEAD_NAILED ->
+                        f.required("holeToHead", LENGTH, Length::parse).map(Hanging::headNailed);
+                });
         Optional<PartUnit> unitAndAHalf = readPart(f, "unitAndAHalf");
         Optional<Length> leastGauge = f.optional("leastGauge", LENGTH, Length::parse);
         Optional<Length> greatestGauge = f.optional("greatestGauge", LENGTH, Length::parse);
         f.refuseOthers();
-        if (name.isEmpty() || length.isEmpty() || width.isEmpty() || joint.isEmpty() || thickness.isEmpty() || mass.isEmpty()
+        if (name.isEmpty()
+                || length.isEmpty()
+                || width.isEmpty()
+                || joint.isEmpty()
+                || thickness.isEmpty()
+                || mass.isEmpty()
                 || hanging.isEmpty()) {
             return Optional.empty();
         }
@@ -289,8 +317,14 @@ final class JobForm {
         Optional<Range<Length>> gap = f.optional("abutmentGap", RANGE, JobForm::range);
         List<Change> preference = f.words("preference", words(Change.values()));
         f.refuseOthers();
-        if (overhang.isEmpty() || topDistance.isEmpty() || centres.isEmpty() || rafterWidth.isEmpty() || rafterDepth.isEmpty()
-                || battenDepth.isEmpty() || battenWidth.isEmpty() || stock.isEmpty()) {
+        if (overhang.isEmpty()
+                || topDistance.isEmpty()
+                || centres.isEmpty()
+                || rafterWidth.isEmpty()
+                || rafterDepth.isEmpty()
+                || battenDepth.isEmpty()
+                || battenWidth.isEmpty()
+                || stock.isEmpty()) {
             return Optional.empty();
         }
         return f.make(() -> JobSettingOut.builder()
@@ -330,7 +364,8 @@ final class JobForm {
         Optional<Length> top = f.optional("topJoint", LENGTH, Length::parse);
         Optional<Length> side = f.optional("sideJoint", LENGTH, Length::parse);
         f.refuseOthers();
-        return course.map(c -> JobWalls.builder().course(c).topJoint(top).sideJoint(side).build());
+        return course.map(
+                c -> JobWalls.builder().course(c).topJoint(top).sideJoint(side).build());
     }
 
     private static Optional<JobOrder> readOrder(Fields f) {
@@ -421,9 +456,12 @@ final class JobForm {
 
     private static Map<String, Object> roof(JobRoof roof) {
         Map<String, Object> form = map(
-                "kind", roof.kind().toString(),
-                roof.kind().alongField(), roof.along().toString(),
-                roof.kind().acrossField(), roof.across().toString());
+                "kind",
+                roof.kind().toString(),
+                roof.kind().alongField(),
+                roof.along().toString(),
+                roof.kind().acrossField(),
+                roof.across().toString());
         Map<String, Object> slope = new LinkedHashMap<>();
         putText(slope, "pitch", roof.slope().pitch().map(figure -> figure.value()));
         putText(slope, "plateHeight", roof.slope().plateHeight().map(figure -> figure.value()));
@@ -435,12 +473,19 @@ final class JobForm {
         form.put("right", end(roof.right()));
         if (!roof.asFound().isEmpty()) {
             Map<String, Object> faces = new LinkedHashMap<>();
-            roof.asFound().forEach((face, lengths) -> faces.put(
-                    face, map("left", lengths.left().toString(), "right", lengths.right().toString())));
+            roof.asFound()
+                    .forEach((face, lengths) -> faces.put(
+                            face,
+                            map(
+                                    "left",
+                                    lengths.left().toString(),
+                                    "right",
+                                    lengths.right().toString())));
             form.put("asFound", faces);
         }
-        roof.upperLimit().ifPresent(limit ->
-                form.put("upperLimit", map("height", limit.height().toString(), "what", limit.what())));
+        roof.upperLimit()
+                .ifPresent(limit ->
+                        form.put("upperLimit", map("height", limit.height().toString(), "what", limit.what())));
         return form;
     }
 
@@ -451,8 +496,13 @@ final class JobForm {
     }
 
     private static Map<String, Object> covering(CoveringUnit covering) {
-        Map<String, Object> form =
-                map("kind", covering.kind().toString(), "name", covering.name(), "length", covering.length().toString());
+        Map<String, Object> form = map(
+                "kind",
+                covering.kind().toString(),
+                "name",
+                covering.name(),
+                "length",
+                covering.length().toString());
         if (covering instanceof SingleLapUnit unit) {
             form.put("hangingLength", unit.hangingLength().toString());
             form.put("overallWidth", unit.overallWidth().toString());
@@ -501,7 +551,9 @@ final class JobForm {
         putText(form, "vergeOverhang", settingOut.vergeOverhang());
         putText(form, "abutmentGap", settingOut.abutmentGap());
         if (!settingOut.preference().isEmpty()) {
-            form.put("preference", settingOut.preference().stream().map(Change::toString).toList());
+            form.put(
+                    "preference",
+                    settingOut.preference().stream().map(Change::toString).toList());
         }
         return form;
     }
@@ -511,7 +563,8 @@ final class JobForm {
     }
 
     private static void putPart(Map<String, Object> form, String field, Optional<PartUnit> part) {
-        part.ifPresent(p -> form.put(field, map("width", p.width().toString(), "mass", p.mass().toString())));
+        part.ifPresent(p -> form.put(
+                field, map("width", p.width().toString(), "mass", p.mass().toString())));
     }
 
     private static Map<String, Object> map(Object... fieldsAndValues) {

@@ -105,19 +105,26 @@ final class JobPurchases {
     }
 
     private void ridge() {
-        figures.ridgeUnits().ifPresent(units -> lines.add(OrderLine.of(
-                "ridge unit",
-                Amount.ofCount(units.working().at(UnitsAlong.COUNT)),
-                OrderTerms.builder().stock(Stock.singly()).build())));
+        figures.ridgeUnits()
+                .ifPresent(units -> lines.add(OrderLine.of(
+                        "ridge unit",
+                        Amount.ofCount(units.working().at(UnitsAlong.COUNT)),
+                        OrderTerms.builder().stock(Stock.singly()).build())));
     }
 
     private void battens() {
         Map<String, Figure<Amount>> faces = new LinkedHashMap<>();
-        figures.faces().forEach(face -> face.layout().battens().value().ifPresent(
-                battens -> faces.put(face.face().name(), Amount.ofLength(battens.working().at(BattenRuns.TOGETHER)))));
+        figures.faces()
+                .forEach(face -> face.layout()
+                        .battens()
+                        .value()
+                        .ifPresent(battens -> faces.put(
+                                face.face().name(),
+                                Amount.ofLength(battens.working().at(BattenRuns.TOGETHER)))));
         if (!faces.isEmpty()) {
             lines.add(OrderLine.of(
-                    "batten " + Show.whole(job.settingOut().battenDepth()) + " x " + Show.whole(job.settingOut().battenWidth()),
+                    "batten " + Show.whole(job.settingOut().battenDepth()) + " x "
+                            + Show.whole(job.settingOut().battenWidth()),
                     Amount.sum(faces),
                     OrderTerms.builder()
                             .addAllowances(Allowance.cutting(job.order().battenCutting()))
@@ -128,19 +135,33 @@ final class JobPurchases {
 
     private void underlay() {
         Map<String, Figure<Amount>> faces = new LinkedHashMap<>();
-        figures.faces().forEach(face -> face.layout().underlay().ifPresent(
-                underlay -> faces.put(face.face().name(), Amount.ofLength(underlay.working().at(Underlay.WITH_JOINS)))));
+        figures.faces()
+                .forEach(face -> face.layout()
+                        .underlay()
+                        .ifPresent(underlay -> faces.put(
+                                face.face().name(),
+                                Amount.ofLength(underlay.working().at(Underlay.WITH_JOINS)))));
         if (!faces.isEmpty()) {
             lines.add(OrderLine.of(
                     "underlay " + Show.metres(job.underlay().rollWidth()) + " wide",
                     Amount.sum(faces),
-                    OrderTerms.builder().stock(Stock.rolls(job.underlay().rollLength())).build()));
+                    OrderTerms.builder()
+                            .stock(Stock.rolls(job.underlay().rollLength()))
+                            .build()));
         }
     }
 
     private void nails() {
-        battenNails().ifPresent(nails -> lines.add(OrderLine.of("batten nail", nails, OrderTerms.builder().stock(Stock.singly()).build())));
-        unitNails().ifPresent(nails -> lines.add(OrderLine.of("unit nail", nails, OrderTerms.builder().stock(Stock.singly()).build())));
+        battenNails()
+                .ifPresent(nails -> lines.add(OrderLine.of(
+                        "batten nail",
+                        nails,
+                        OrderTerms.builder().stock(Stock.singly()).build())));
+        unitNails()
+                .ifPresent(nails -> lines.add(OrderLine.of(
+                        "unit nail",
+                        nails,
+                        OrderTerms.builder().stock(Stock.singly()).build())));
     }
 
     private Optional<Figure<Amount>> battenNails() {
@@ -149,9 +170,14 @@ final class JobPurchases {
         }
         Figure<Integer> rafters = figures.bays().get().working().at(RafterBays.RAFTERS);
         Map<String, Figure<Amount>> faces = new LinkedHashMap<>();
-        figures.faces().forEach(face -> face.layout().battens().value().ifPresent(battens -> faces.put(
-                face.face().name(),
-                Amount.ofCount(Nails.atCrossings(battens.working().at(BattenRuns.COUNT), rafters, NO_JOINTS)))));
+        figures.faces()
+                .forEach(face -> face.layout()
+                        .battens()
+                        .value()
+                        .ifPresent(battens -> faces.put(
+                                face.face().name(),
+                                Amount.ofCount(Nails.atCrossings(
+                                        battens.working().at(BattenRuns.COUNT), rafters, NO_JOINTS)))));
         return faces.isEmpty() ? Optional.empty() : Optional.of(Amount.sum(faces));
     }
 
@@ -159,10 +185,17 @@ final class JobPurchases {
     private Optional<Figure<Amount>> unitNails() {
         Map<String, Figure<Amount>> faces = new LinkedHashMap<>();
         int each = figures.nailsToAUnit().value();
-        FixingPattern pattern = FixingPattern.builder().inEveryUnit(each).inPerimeterUnit(each).build();
-        figures.faces().forEach(face -> face.layout().counts().value().ifPresent(counts -> faces.put(
-                face.face().name(),
-                Amount.ofCount(Fixings.of(1, counts.total(), pattern).working().at(Fixings.FIXINGS)))));
+        FixingPattern pattern =
+                FixingPattern.builder().inEveryUnit(each).inPerimeterUnit(each).build();
+        figures.faces()
+                .forEach(face -> face.layout()
+                        .counts()
+                        .value()
+                        .ifPresent(counts -> faces.put(
+                                face.face().name(),
+                                Amount.ofCount(Fixings.of(1, counts.total(), pattern)
+                                        .working()
+                                        .at(Fixings.FIXINGS)))));
         return faces.isEmpty() ? Optional.empty() : Optional.of(Amount.sum(faces));
     }
 
@@ -179,9 +212,10 @@ final class JobPurchases {
     }
 
     private void vents() {
-        figures.topVents().ifPresent(vents -> lines.add(OrderLine.of(
-                vents.vent().name(),
-                Amount.ofCount(vents.working().at(SpotVents.COUNT)),
-                OrderTerms.builder().stock(Stock.singly()).build())));
+        figures.topVents()
+                .ifPresent(vents -> lines.add(OrderLine.of(
+                        vents.vent().name(),
+                        Amount.ofCount(vents.working().at(SpotVents.COUNT)),
+                        OrderTerms.builder().stock(Stock.singly()).build())));
     }
 }

@@ -31,27 +31,38 @@ final class JunctionParts {
         }
         figures.topFlashing().ifPresent(flashing -> {
             pieces(part, "top", flashing);
-            flashing.joint().ifPresent(joint ->
-                    part.line("top: bed joint of the flashing", Show.whole(joint), flashing, CoverFlashing.JOINT));
+            flashing.joint()
+                    .ifPresent(joint -> part.line(
+                            "top: bed joint of the flashing", Show.whole(joint), flashing, CoverFlashing.JOINT));
             flashing.wedges().ifPresent(wedges -> part.line("top: wedges", wedges + "", flashing, Flashing.WEDGES));
         });
         for (StepFlashing flashing : figures.sideFlashings()) {
             pieces(part, "side", flashing);
             part.line("side: steps", flashing.stepCount() + "", flashing, StepFlashing.STEPS);
-            part.line("side: step along the slope", Show.fine(flashing.stepSpacing()), flashing, StepFlashing.STEP_SPACING);
+            part.line(
+                    "side: step along the slope",
+                    Show.fine(flashing.stepSpacing()),
+                    flashing,
+                    StepFlashing.STEP_SPACING);
             part.line("side: level length of a step", Show.fine(flashing.stepRun()), flashing, StepFlashing.STEP_RUN);
             part.line("side: wall leg", Show.fine(flashing.wallLeg()), flashing, StepFlashing.WALL_LEG);
             List<List<String>> rows = new ArrayList<>();
-            flashing.steps().forEach(step -> rows.add(List.of(
-                    Integer.toString(step.number()), Show.whole(step.joint()), Show.whole(step.start()), Show.whole(step.end()))));
+            flashing.steps()
+                    .forEach(step -> rows.add(List.of(
+                            Integer.toString(step.number()),
+                            Show.whole(step.joint()),
+                            Show.whole(step.start()),
+                            Show.whole(step.end()))));
             part.table("side: steps, level from the fascia line", List.of("step", "bed joint at", "from", "to"), rows);
-            part.remark("side: " + flashing.trays().size() + " cavity trays if the wall has a cavity, one for each change of joint; the lowest has a"
+            part.remark("side: " + flashing.trays().size()
+                    + " cavity trays if the wall has a cavity, one for each change of joint; the lowest has a"
                     + " stop end and a weep, and each lies over the flashing in its joint.");
         }
         part.remark("Joints between lead and brick are sealed with lead sealant: movement cracks mortar.");
-        part.caution("Lead is poisonous: wash before eating or smoking, do not sand or sweep it dry, keep children and pregnant women away; lead"
-                + " work and hot work are for people competent in them, under the law of the place. No lead on a roof that feeds a"
-                + " drinking-water tank.");
+        part.caution(
+                "Lead is poisonous: wash before eating or smoking, do not sand or sweep it dry, keep children and pregnant women away; lead"
+                        + " work and hot work are for people competent in them, under the law of the place. No lead on a roof that feeds a"
+                        + " drinking-water tank.");
         return part.section();
     }
 
@@ -62,13 +73,19 @@ final class JunctionParts {
         part.line(place + ": mass of metal", Show.mass(flashing.mass()), flashing, Flashing.METAL_MASS);
         List<List<String>> rows = new ArrayList<>();
         for (FlashingPiece piece : flashing.pieces()) {
-            rows.add(List.of(Integer.toString(rows.size() + 1), Show.whole(piece.length()), Show.whole(flashing.girth())));
+            rows.add(List.of(
+                    Integer.toString(rows.size() + 1), Show.whole(piece.length()), Show.whole(flashing.girth())));
         }
-        part.table(place + ": " + flashing.name() + ", " + flashing.sheet().name(), List.of("piece", "length", "girth"), rows);
+        part.table(
+                place + ": " + flashing.name() + ", " + flashing.sheet().name(),
+                List.of("piece", "length", "girth"),
+                rows);
     }
 
     private SheetSection hipsAndValleys() {
-        return new Part(SheetStep.HIPS_AND_VALLEYS).doesNotApply("The roof has no hip and no valley.").section();
+        return new Part(SheetStep.HIPS_AND_VALLEYS)
+                .doesNotApply("The roof has no hip and no valley.")
+                .section();
     }
 
     private SheetSection ventilation() {
@@ -76,9 +93,12 @@ final class JunctionParts {
         for (EdgeVents vents : figures.lowVents()) {
             vents(part, "low, " + vents.name(), vents);
             if (vents.demand().isAsked()) {
-                figures.bays().ifPresent(bays -> part.line(
-                        "low, " + vents.name() + ": slot if it is open only between rafters", Show.fine(vents.slot(bays).value()), vents.slot(bays),
-                        EdgeVents.SLOT));
+                figures.bays()
+                        .ifPresent(bays -> part.line(
+                                "low, " + vents.name() + ": slot if it is open only between rafters",
+                                Show.fine(vents.slot(bays).value()),
+                                vents.slot(bays),
+                                EdgeVents.SLOT));
             }
         }
         figures.highVents().ifPresent(vents -> vents(part, "high, " + vents.name(), vents));
@@ -87,8 +107,9 @@ final class JunctionParts {
             part.line("high: vents, one at least in every bay", vents.count() + "", vents, SpotVents.COUNT);
             part.line("high: free area provided", Show.opening(vents.provided()), vents, SpotVents.PROVIDED);
         });
-        part.remark("Openings by the row named, for insulation at the ceiling and the underlay class given. A certificate or another edition may"
-                + " ask another figure. Keep the path open at the eaves: insulation pushed into it is the usual cause of rot.");
+        part.remark(
+                "Openings by the row named, for insulation at the ceiling and the underlay class given. A certificate or another edition may"
+                        + " ask another figure. Keep the path open at the eaves: insulation pushed into it is the usual cause of rot.");
         return part.section();
     }
 
@@ -103,8 +124,9 @@ final class JunctionParts {
 
     private SheetSection rainwater() {
         return new Part(SheetStep.RAINWATER)
-                .remark("No rainfall was given, so no flow is worked out. Take it from the authority's map; count the wall above and any roof that"
-                        + " drains here. Eaves gutter on an open edge only: parapet, valley and internal gutters need a person's design.")
+                .remark(
+                        "No rainfall was given, so no flow is worked out. Take it from the authority's map; count the wall above and any roof that"
+                                + " drains here. Eaves gutter on an open edge only: parapet, valley and internal gutters need a person's design.")
                 .section();
     }
 }

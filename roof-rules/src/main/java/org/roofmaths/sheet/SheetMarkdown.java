@@ -29,24 +29,43 @@ final class SheetMarkdown {
         if (!sheet.problems().isEmpty()) {
             out.append("\n**Problems: ").append(sheet.problems().size()).append(" on this sheet**\n\n");
             for (Problem problem : sheet.problems()) {
-                out.append("- ").append(problem.severity()).append(": ").append(escaped(problem.message())).append('\n');
-                problem.mends().forEach(mend -> out.append("  - mend: ").append(escaped(mend.toString())).append('\n'));
+                out.append("- ")
+                        .append(problem.severity())
+                        .append(": ")
+                        .append(escaped(problem.message()))
+                        .append('\n');
+                problem.mends()
+                        .forEach(mend -> out.append("  - mend: ")
+                                .append(escaped(mend.toString()))
+                                .append('\n'));
             }
         }
     }
 
     private void section(SheetSection section) {
-        out.append("\n## ").append(section.step().ordinal() + 1).append(". ").append(section.step().title()).append("\n\n");
+        out.append("\n## ")
+                .append(section.step().ordinal() + 1)
+                .append(". ")
+                .append(section.step().title())
+                .append("\n\n");
         section.items().forEach(this::item);
     }
 
     private void item(SheetItem item) {
         if (item instanceof SheetLine line) {
-            out.append("- ").append(escaped(line.label())).append(": **").append(escaped(line.shown())).append("**\n");
+            out.append("- ")
+                    .append(escaped(line.label()))
+                    .append(": **")
+                    .append(escaped(line.shown()))
+                    .append("**\n");
         } else if (item instanceof SheetTable table) {
             table(table);
         } else if (item instanceof SheetCheck check) {
-            out.append("- ").append(escaped(check.label())).append(": ").append(escaped(check.check().toText())).append('\n');
+            out.append("- ")
+                    .append(escaped(check.label()))
+                    .append(": ")
+                    .append(escaped(check.check().toText()))
+                    .append('\n');
         } else if (item instanceof SheetSentence sentence) {
             String text = escaped(sentence.text());
             out.append(

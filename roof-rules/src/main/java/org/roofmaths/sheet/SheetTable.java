@@ -18,8 +18,8 @@ public record SheetTable(String title, List<String> header, List<List<String>> r
         rows = rows.stream().map(List::copyOf).toList();
         for (List<String> row : rows) {
             if (row.size() != header.size()) {
-                throw new IllegalArgumentException(
-                        "each row of \"" + title + "\" must have " + header.size() + " cells, but one has " + row.size());
+                throw new IllegalArgumentException("each row of \"" + title + "\" must have " + header.size()
+                        + " cells, but one has " + row.size());
             }
         }
     }

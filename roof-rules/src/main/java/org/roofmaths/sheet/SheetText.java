@@ -26,9 +26,15 @@ final class SheetText {
         if (!sheet.job().note().isEmpty()) {
             wrapped("", sheet.job().note());
         }
-        wrapped("", "Held against: " + sheet.job().jurisdiction() + " " + String.join(", ", sheet.job().editions()) + ".");
+        wrapped(
+                "",
+                "Held against: " + sheet.job().jurisdiction() + " "
+                        + String.join(", ", sheet.job().editions()) + ".");
         if (!sheet.problems().isEmpty()) {
-            out.append('\n').append("PROBLEMS: ").append(sheet.problems().size()).append(" on this sheet\n");
+            out.append('\n')
+                    .append("PROBLEMS: ")
+                    .append(sheet.problems().size())
+                    .append(" on this sheet\n");
             for (Problem problem : sheet.problems()) {
                 wrapped("  " + problem.severity() + ": ", problem.message());
                 problem.mends().forEach(mend -> wrapped("    mend: ", mend.toString()));
@@ -38,7 +44,11 @@ final class SheetText {
 
     private void section(SheetSection section) {
         String title = (section.step().ordinal() + 1) + ". " + section.step().title();
-        out.append('\n').append(title).append('\n').append("-".repeat(title.length())).append('\n');
+        out.append('\n')
+                .append(title)
+                .append('\n')
+                .append("-".repeat(title.length()))
+                .append('\n');
         section.items().forEach(this::item);
     }
 

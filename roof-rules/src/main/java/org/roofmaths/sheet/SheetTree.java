@@ -60,7 +60,9 @@ final class SheetTree {
             map.put("label", check.label());
             map.putAll(check.check().toTree());
         } else if (item instanceof SheetSentence sentence) {
-            map.put("kind", sentence.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+            map.put(
+                    "kind",
+                    sentence.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
             map.put("text", sentence.text());
         }
         return map;

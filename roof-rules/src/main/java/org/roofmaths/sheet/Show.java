@@ -59,7 +59,8 @@ final class Show {
 
     /** Halves away from zero, trailing zeros of the fraction dropped. */
     static String number(double value, int digits) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP).stripTrailingZeros();
         return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
     }
 }

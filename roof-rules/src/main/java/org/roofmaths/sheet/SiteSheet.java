@@ -70,7 +70,10 @@ public final class SiteSheet implements Serializable {
      * @return the part
      */
     public SheetSection section(SheetStep step) {
-        return sections.stream().filter(section -> section.step() == step).findFirst().orElseThrow();
+        return sections.stream()
+                .filter(section -> section.step() == step)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Returns every problem: errors, findings and notices; empty if there are none. */
@@ -142,7 +145,8 @@ public final class SiteSheet implements Serializable {
     /** Returns a summary, such as {@code site sheet for fernside: 3 problems, 9 checks, 43 lines}. */
     @Override
     public String toString() {
-        return "site sheet for " + job.name() + ": " + problems.size() + (problems.size() == 1 ? " problem, " : " problems, ")
-                + checks().size() + " checks, " + lines().size() + " lines";
+        return "site sheet for " + job.name() + ": " + problems.size()
+                + (problems.size() == 1 ? " problem, " : " problems, ") + checks().size() + " checks, " + lines().size()
+                + " lines";
     }
 }
