@@ -16,6 +16,8 @@ public enum Arrangement {
     HALF_AND_CUT("a half unit and a cut", 1),
     /** One piece cut to width at each end, so that neither is too narrow. */
     CUT_AT_BOTH_ENDS("a cut at both ends", 2),
+    /** Every course cut to a hip, a valley or a verge out of square. */
+    RAKED("cut to raking ends", 1),
     /** A cut that is narrower than allowed, because nothing else fits. */
     SLIVER("a sliver", 1);
 

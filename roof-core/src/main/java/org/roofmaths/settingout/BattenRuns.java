@@ -18,8 +18,8 @@ import org.roofmaths.working.Working;
 /**
  * The battens of one face: how many, how long each, how many metres together.
  *
- * <p>Each batten is as long as the face is wide at its line, verge overhangs as wanted included; nothing is taken off where battens
- * stop short inside a verge, and nothing added for waste.
+ * <p>Each batten is as long as the face is wide at its line, verge overhangs as wanted included, less the openings that it meets; nothing
+ * is taken off where battens stop short inside a verge, and nothing added for waste.
  *
  * <p>Immutable and thread-safe.
  *
@@ -42,11 +42,13 @@ public final class BattenRuns implements HasWorking, Serializable {
 
     private final Courses courses;
     private final FlatShape shape;
+    private final List<Opening> openings;
     private final List<Length> runs;
 
-    BattenRuns(Courses courses, FlatShape shape) {
+    BattenRuns(Courses courses, FlatShape shape, List<Opening> openings) {
         this.courses = courses;
         this.shape = shape;
+        this.openings = List.copyOf(openings);
         List<Length> found = new ArrayList<>();
         for (CourseLine line : courses.lines()) {
             if (line.kind() != CourseKind.UNDER_EAVES || !courses.sharesFirstBatten()) {
@@ -57,9 +59,13 @@ public final class BattenRuns implements HasWorking, Serializable {
     }
 
     private Length widthAt(CourseLine line) {
-        return isRectangle()
-                ? shape.eavesWidth()
-                : shape.widthAt(line.exact().left().min(line.exact().right()));
+        Length up = line.exact().left().min(line.exact().right());
+        Length width = isRectangle() ? shape.eavesWidth() : shape.widthAt(up);
+        for (Opening opening : openings) {
+            boolean crosses = up.isLongerThan(opening.up()) && up.isShorterThan(opening.top());
+            width = crosses ? width.minus(opening.width()) : width;
+        }
+        return width;
     }
 
     private boolean isRectangle() {
@@ -96,7 +102,7 @@ public final class BattenRuns implements HasWorking, Serializable {
                 COUNT,
                 runs.size(),
                 Formula.of(COUNT, Courses.GAUGE_COUNT.plus(1).plus(SPECIAL)));
-        if (isRectangle()) {
+        if (isRectangle() && openings.isEmpty()) {
             r.use(RUN, Figure.given(shape.eavesWidth()));
             r.record(TOGETHER, together(), Formula.of(TOGETHER, COUNT.times(RUN)));
             return;
@@ -112,12 +118,15 @@ public final class BattenRuns implements HasWorking, Serializable {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof BattenRuns b && courses.equals(b.courses) && shape.equals(b.shape);
+        return other instanceof BattenRuns b
+                && courses.equals(b.courses)
+                && shape.equals(b.shape)
+                && openings.equals(b.openings);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(courses, shape);
+        return Objects.hash(courses, shape, openings);
     }
 
     /** Returns for example {@code 11 battens, 57695 mm together}. */

@@ -101,7 +101,8 @@ public final class BuildUp implements Serializable {
         Set<String> names = new HashSet<>();
         for (Layer layer : layers) {
             problems.require(names.add(layer.name()), LAYERS, "layer name", layer.name(), "occur once");
-            problems.require(layer.thickness().isPositive(), LAYERS, layer.name(), layer.thickness(), "be above 0 mm thick");
+            problems.require(
+                    layer.thickness().isPositive(), LAYERS, layer.name(), layer.thickness(), "be above 0 mm thick");
         }
         problems.throwIfErrors();
         return new BuildUp(List.copyOf(layers));
@@ -159,7 +160,8 @@ public final class BuildUp implements Serializable {
         return Worked.by(GROWTH_AT_WALL, r -> {
             Length all = together(r);
             Pitch p = r.use(PITCH, pitch);
-            return r.record(GROWTH_AT_WALL, all.times(p.tan()), Formula.of(GROWTH_AT_WALL, TOGETHER.times(PITCH.tan())));
+            return r.record(
+                    GROWTH_AT_WALL, all.times(p.tan()), Formula.of(GROWTH_AT_WALL, TOGETHER.times(PITCH.tan())));
         });
     }
 
@@ -180,7 +182,8 @@ public final class BuildUp implements Serializable {
                     all.times(StrictMath.tan((p.toRadians() + q.toRadians()) / 2)),
                     Formula.of(
                             GROWTH_AT_RIDGE,
-                            TOGETHER.times(PITCH.at(THIS).plus(PITCH.at(OTHER)).over(2).tan())));
+                            TOGETHER.times(
+                                    PITCH.at(THIS).plus(PITCH.at(OTHER)).over(2).tan())));
         });
     }
 
@@ -202,8 +205,11 @@ public final class BuildUp implements Serializable {
                     all.times((1 / q.cos() - 1 / p.cos()) / (p.tan() + q.tan())),
                     Formula.of(
                             APEX_SHIFT,
-                            TOGETHER.times(one.over(PITCH.at(OTHER).cos()).minus(one.over(PITCH.at(THIS).cos())))
-                                    .over(PITCH.at(THIS).tan().plus(PITCH.at(OTHER).tan()))));
+                            TOGETHER.times(one.over(PITCH.at(OTHER).cos())
+                                            .minus(one.over(PITCH.at(THIS).cos())))
+                                    .over(PITCH.at(THIS)
+                                            .tan()
+                                            .plus(PITCH.at(OTHER).tan()))));
         });
     }
 

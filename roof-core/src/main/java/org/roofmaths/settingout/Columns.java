@@ -22,6 +22,7 @@ import org.roofmaths.units.Length;
 import org.roofmaths.units.Rounding;
 import org.roofmaths.working.Assumed;
 import org.roofmaths.working.Figure;
+import org.roofmaths.working.Formula;
 import org.roofmaths.working.HasWorking;
 import org.roofmaths.working.Recorder;
 import org.roofmaths.working.Term;
@@ -59,6 +60,10 @@ public final class Columns implements HasWorking, Serializable {
     /** A cut narrower than allowed cannot be avoided. */
     public static final ProblemCode SLIVER =
             ProblemCode.of("columns.sliver", "Move an end of the covering, or use a unit of another width.");
+
+    /** The face has raking ends, so that its columns wait for its courses. */
+    public static final ProblemCode NO_COURSES =
+            ProblemCode.of("columns.no-courses", "Mend the courses of the face first.");
 
     /** The width between the wall lines, along the eaves. */
     public static final Term<Length> WALL_WIDTH = Term.of("width between the wall lines", "W", Length.class);
@@ -141,6 +146,37 @@ public final class Columns implements HasWorking, Serializable {
         this.atEaves = rowsOf(chosen.levels().get(0));
         this.atTop =
                 chosen.levels().size() == 1 ? atEaves : rowsOf(chosen.levels().get(1));
+    }
+
+    private Columns(ColumnPlan plan, List<ColumnChoice> considered, ColumnChoice chosen, List<Row> rows) {
+        this.plan = plan;
+        this.considered = List.copyOf(considered);
+        this.chosen = chosen;
+        this.atEaves = rows;
+        this.atTop = rows;
+    }
+
+    /** The columns of a face with a raking end, whose courses differ: the first ones stand for the grid. */
+    static Columns raked(ColumnPlan plan, List<ColumnChoice> considered, List<CourseRow> courses) {
+        List<Row> rows = new ArrayList<>();
+        for (CourseRow course : courses) {
+            if (course.line().kind() != CourseKind.UNDER_EAVES
+                    && rows.size() < (plan.unit() instanceof DoubleLapUnit ? 2 : 1)) {
+                rows.add(course.row());
+            }
+        }
+        Length wall = plan.wallAtEaves().value();
+        Length joint = plan.unit() instanceof DoubleLapUnit d ? d.joint() : null;
+        ColumnChoice chosen = ColumnChoice.fitting(
+                Arrangement.RAKED,
+                rows.get(0).count(PieceKind.WHOLE),
+                List.of(new ColumnChoice.Level(
+                        wall,
+                        plan.wantedWidth(wall),
+                        plan.unit().coverWidth(),
+                        Length.ZERO,
+                        List.of(new ColumnChoice.RowShape(List.of(), 0, List.of(), joint)))));
+        return new Columns(plan, considered, chosen, List.copyOf(rows));
     }
 
     /**
@@ -387,6 +423,10 @@ public final class Columns implements HasWorking, Serializable {
         if (!r.isOn()) {
             return; // every number stands in the choice; only a listener wants to see how it was reached
         }
+        if (chosen.arrangement() == Arrangement.RAKED) {
+            tellRaked(r);
+            return;
+        }
         List<ColumnChoice.Level> levels = chosen.levels();
         for (int i = 0; i < levels.size(); i++) {
             Places level = Places.at(levels.size() == 1 ? "" : i == 0 ? "at the eaves" : "at the top");
@@ -396,6 +436,17 @@ public final class Columns implements HasWorking, Serializable {
                 new ColumnWorking(plan, chosen, levels.get(i), level, r)
                         .doubleLap((DoubleLapUnit) plan.unit(), sidelap());
             }
+        }
+    }
+
+    private void tellRaked(Recorder r) {
+        if (plan.unit() instanceof DoubleLapUnit d) {
+            r.use(DoubleLapUnit.UNIT_WIDTH, d.width());
+            r.use(DoubleLapUnit.JOINT, d.joint());
+            r.record(COVER_GOT, coverGot(), Formula.of(COVER_GOT, DoubleLapUnit.UNIT_WIDTH.plus(DoubleLapUnit.JOINT)));
+        } else {
+            r.use(NOMINAL_COVER, plan.unit().coverWidth());
+            r.record(COVER_GOT, coverGot(), Formula.of(COVER_GOT, NOMINAL_COVER));
         }
     }
 
@@ -430,7 +481,7 @@ public final class Columns implements HasWorking, Serializable {
     }
 
     /**
-     * Returns the row of one course.
+     * Returns the row of one course. On a face with a raking end every course differs; ask {@link FaceLayout#rows()} there.
      *
      * @param kind which kind of course
      * @param number the number of the course, 1 for the first full one; an under-eaves course is laid like an even one
@@ -467,6 +518,11 @@ public final class Columns implements HasWorking, Serializable {
     public Ends<Length> reachGot() {
         ColumnChoice.Level level = chosen.levels().get(0);
         return plan.reach(level.wall(), level.covered());
+    }
+
+    /** Returns the unit. */
+    public CoveringUnit unit() {
+        return plan.unit();
     }
 
     /** Returns how the covering ends at each side, as it was asked. */
@@ -579,7 +635,7 @@ public final class Columns implements HasWorking, Serializable {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Columns c && plan.equals(c.plan);
+        return other instanceof Columns c && plan.equals(c.plan) && atEaves.equals(c.atEaves);
     }
 
     @Override
@@ -598,8 +654,12 @@ public final class Columns implements HasWorking, Serializable {
         for (End end : End.values()) {
             FaceEnd at = plan.ends().at(end);
             Length reach = reachGot().at(end);
-            text.append(end == End.LEFT ? "; " : ", ").append(end).append(at.isVerge() ? " overhang " : " gap ");
-            text.append(at.isVerge() ? reach : reach.negated());
+            text.append(end == End.LEFT ? "; " : ", ").append(end);
+            if (at.isRaking()) {
+                text.append(' ').append(at);
+            } else {
+                text.append(at.isVerge() ? " overhang " : " gap ").append(at.isVerge() ? reach : reach.negated());
+            }
         }
         return text.toString();
     }

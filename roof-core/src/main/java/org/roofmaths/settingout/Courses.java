@@ -17,6 +17,7 @@ import org.roofmaths.covering.CoveringUnit;
 import org.roofmaths.covering.DoubleLapUnit;
 import org.roofmaths.covering.Hanging;
 import org.roofmaths.covering.ShortUnit;
+import org.roofmaths.covering.SingleLapUnit;
 import org.roofmaths.problem.Attempt;
 import org.roofmaths.problem.Problem;
 import org.roofmaths.problem.ProblemCode;
@@ -220,6 +221,7 @@ public final class Courses implements HasWorking, Serializable {
 
     private final CoursePlan plan;
     private final Solved solved;
+    private transient @Nullable List<CourseLine> lines; // made when first asked for; two threads make the same
 
     private Courses(CoursePlan plan) {
         this.plan = plan;
@@ -748,6 +750,20 @@ public final class Courses implements HasWorking, Serializable {
         return solved.top;
     }
 
+    /**
+     * Returns where the tails of the first full course lie at each end, up the slope from the fascia line: the overhang into the gutter
+     * with a minus sign. For a bare division, which knows no unit, the first line itself.
+     */
+    public Ends<Length> firstTail() {
+        CoveringUnit unit = plan.unit();
+        if (unit == null) {
+            return solved.first;
+        }
+        return unit instanceof SingleLapUnit tile
+                ? solved.first.map(line -> line.minus(tile.hangingLength()))
+                : solved.first.combine(solved.gauge.map(((DoubleLapUnit) unit)::hangingLengthAt), Length::minus);
+    }
+
     /** Returns which line of a batten the marks are for. */
     public BattenEdge battenEdge() {
         return plan.unit() instanceof DoubleLapUnit d && d.hanging().way() != Hanging.Way.NIBS
@@ -810,6 +826,15 @@ public final class Courses implements HasWorking, Serializable {
 
     /** Returns every line from the eaves to the top, that of the under-eaves course included. */
     public List<CourseLine> lines() {
+        List<CourseLine> known = lines;
+        if (known == null) {
+            known = makeLines();
+            lines = known;
+        }
+        return known;
+    }
+
+    private List<CourseLine> makeLines() {
         List<CourseLine> lines = new ArrayList<>();
         Ends<Length> under = solved.underEaves;
         if (under != null) {

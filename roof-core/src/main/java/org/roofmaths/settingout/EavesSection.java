@@ -94,8 +94,9 @@ public final class EavesSection implements HasWorking, Serializable {
             Formula.of(FASCIA_PLUMB, FASCIA_SQUARE.over(RoofFace.RAFTER_PITCH.cos()));
     private static final Formula BEVEL_BY_PITCH =
             Formula.of(BEVEL_DROP, FASCIA_THICKNESS.times(RoofFace.RAFTER_PITCH.tan()));
-    private static final Formula FALL_BY_TRAY =
-            Formula.of(TRAY_FALL, RoofFace.RAFTER_PITCH.minus(FASCIA_SQUARE.over(TRAY_DEPTH).arcTan()));
+    private static final Formula FALL_BY_TRAY = Formula.of(
+            TRAY_FALL,
+            RoofFace.RAFTER_PITCH.minus(FASCIA_SQUARE.over(TRAY_DEPTH).arcTan()));
     private static final Formula KICK_BY_ERROR =
             Formula.of(KICK, FASCIA_ERROR.over(Courses.HANGING_LENGTH).arcSin());
 
@@ -108,7 +109,11 @@ public final class EavesSection implements HasWorking, Serializable {
     private final @Nullable Length tray;
     private final Numbers numbers;
 
-    private record Numbers(Length square, Length plumb, @Nullable Length bevel, @Nullable Angle fall) implements Serializable {}
+    private record Numbers(
+            Length square,
+            Length plumb,
+            @Nullable Length bevel,
+            @Nullable Angle fall) implements Serializable {}
 
     private EavesSection(
             Figure<Pitch> pitch,
@@ -190,7 +195,8 @@ public final class EavesSection implements HasWorking, Serializable {
 
     /** Returns the same section with an eaves tray that reaches a depth up the slope from the fascia. */
     public EavesSection withTray(Length depth) {
-        return new EavesSection(pitch, batten, unit, counterBatten, ventStrip, fascia, Objects.requireNonNull(depth, "depth"));
+        return new EavesSection(
+                pitch, batten, unit, counterBatten, ventStrip, fascia, Objects.requireNonNull(depth, "depth"));
     }
 
     private Numbers compute(Recorder r) {
@@ -199,8 +205,8 @@ public final class EavesSection implements HasWorking, Serializable {
         r.use(COUNTER_BATTEN_DEPTH, counterBatten);
         r.use(UNIT_THICKNESS, unit);
         r.use(VENT_STRIP, ventStrip);
-        Length square = r.record(
-                FASCIA_SQUARE, batten.plus(counterBatten).plus(unit).minus(ventStrip), FASCIA_BY_LAYERS);
+        Length square =
+                r.record(FASCIA_SQUARE, batten.plus(counterBatten).plus(unit).minus(ventStrip), FASCIA_BY_LAYERS);
         Length plumb = r.record(FASCIA_PLUMB, square.dividedBy(p.cos()), PLUMB_BY_PITCH);
         Length bevel = null;
         if (fascia != null) {
@@ -272,9 +278,14 @@ public final class EavesSection implements HasWorking, Serializable {
                 "eaves",
                 fall,
                 "above 0°",
-                "the eaves tray does not fall to the gutter: its fall is " + fall + ", so water stands behind the fascia",
+                "the eaves tray does not fall to the gutter: its fall is " + fall
+                        + ", so water stands behind the fascia",
                 List.of(
-                        Mend.of("fascia height, square to the slope", "more than " + less + " less", less.negated(), "a tray that falls"),
+                        Mend.of(
+                                "fascia height, square to the slope",
+                                "more than " + less + " less",
+                                less.negated(),
+                                "a tray that falls"),
                         Mend.of("tray depth", "more than " + more + " more", more, "a tray that falls"))));
     }
 

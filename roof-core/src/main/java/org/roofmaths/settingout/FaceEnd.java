@@ -12,12 +12,13 @@ import org.roofmaths.units.Length;
 import org.roofmaths.units.Range;
 
 /**
- * How the covering ends at one side of a face: over a verge by a wanted overhang, or at a wall with a gap, each with the room there
- * is.
+ * How the covering ends at one side of a face: over a verge by a wanted overhang or at a wall with a gap, each with the room there
+ * is; or cut to a hip or a valley.
  *
  * <pre>{@code
  * FaceEnd.verge(mm(45), Range.closed(mm(38), mm(50)))       // 45 mm wanted, 38 to 50 mm allowed
  * FaceEnd.abutment(Range.closed(mm(0), mm(10)))             // a gap of up to 10 mm, 5 mm wanted
+ * FaceEnd.hip()                                              // every course cut to the hip
  * }</pre>
  *
  * <p>Both are measured along the eaves, from the wall line: the outer face of the end wall, or the face of the wall beside the roof.
@@ -103,12 +104,35 @@ public final class FaceEnd implements Serializable {
         return abutment(least.plus(greatest).dividedBy(2), gap);
     }
 
-    /** Returns {@link EdgeKind#VERGE} or {@link EdgeKind#SIDE_ABUTMENT}. */
+    /**
+     * Returns an end at a hip, to which every course is cut.
+     *
+     * @return the end
+     */
+    public static FaceEnd hip() {
+        return new FaceEnd(EdgeKind.HIP, "hip", Length.ZERO, Range.closed(Length.ZERO, Length.ZERO));
+    }
+
+    /**
+     * Returns an end at a valley, to which every course is cut, held back for the channel.
+     *
+     * @param heldBack from the valley line to the cut, square to the valley: half the clear channel, 0 mm or more
+     * @return the end
+     * @throws ProblemsException if it is below zero
+     */
+    public static FaceEnd valley(Length heldBack) {
+        if (heldBack.isNegative()) {
+            throw new ProblemsException(List.of(Problem.error(NO_ROOM, "heldBack", heldBack, "be 0 mm or more")));
+        }
+        return new FaceEnd(EdgeKind.VALLEY, "valley", heldBack, Range.closed(heldBack, heldBack));
+    }
+
+    /** Returns {@link EdgeKind#VERGE}, {@link EdgeKind#SIDE_ABUTMENT}, {@link EdgeKind#HIP} or {@link EdgeKind#VALLEY}. */
     public EdgeKind kind() {
         return kind;
     }
 
-    /** Returns the overhang or the gap that is wanted. */
+    /** Returns the overhang or the gap that is wanted; at a valley, how far the cut is held back. */
     public Length wanted() {
         return wanted;
     }
@@ -121,6 +145,11 @@ public final class FaceEnd implements Serializable {
     /** Tells whether the covering ends over a verge. */
     public boolean isVerge() {
         return kind == EdgeKind.VERGE;
+    }
+
+    /** Tells whether the covering is cut to a hip or a valley. */
+    public boolean isRaking() {
+        return kind == EdgeKind.HIP || kind == EdgeKind.VALLEY;
     }
 
     /** How far the covering reaches past the wall line: an overhang, or a gap with a minus sign. */
@@ -153,6 +182,9 @@ public final class FaceEnd implements Serializable {
     /** Returns for example {@code verge, overhang 45 mm of [38 mm..50 mm]}. */
     @Override
     public String toString() {
+        if (isRaking()) {
+            return kind == EdgeKind.HIP ? "hip" : "valley, held back " + wanted;
+        }
         return kind + (isVerge() ? ", overhang " : ", gap ") + wanted + " of " + room();
     }
 }

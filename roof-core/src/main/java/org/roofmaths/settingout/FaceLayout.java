@@ -11,6 +11,7 @@ import org.roofmaths.covering.DoubleLapUnit;
 import org.roofmaths.covering.SingleLapUnit;
 import org.roofmaths.problem.Attempt;
 import org.roofmaths.problem.Problem;
+import org.roofmaths.problem.ProblemCode;
 import org.roofmaths.problem.ProblemsException;
 import org.roofmaths.roof.Ends;
 import org.roofmaths.roof.FlatShape;
@@ -20,7 +21,6 @@ import org.roofmaths.units.Direction;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Pitch;
 import org.roofmaths.working.Figure;
-import org.roofmaths.working.Formula;
 import org.roofmaths.working.HasWorking;
 import org.roofmaths.working.Recorder;
 import org.roofmaths.working.Term;
@@ -47,6 +47,14 @@ import org.roofmaths.working.Working;
 public final class FaceLayout implements HasWorking, Serializable {
     private static final long serialVersionUID = 1L;
 
+    /** An opening lies outside its face or across one of its edges. */
+    public static final ProblemCode OPENING_OUTSIDE = ProblemCode.of(
+            "face-layout.opening-outside", "Measure the place of the opening from the left end of the eaves again.");
+
+    /** Two openings overlap. */
+    public static final ProblemCode OPENINGS_OVERLAP =
+            ProblemCode.of("face-layout.openings-overlap", "Give both as one opening, or measure them again.");
+
     /** The width of the covered face, verge overhangs as wanted included. */
     public static final Term<Length> FACE_WIDTH = Term.of("width of the covered face", "Wf", Length.class);
 
@@ -57,12 +65,19 @@ public final class FaceLayout implements HasWorking, Serializable {
     private final LayoutScheme scheme;
     private final Attempt<Courses> courses;
     private final Attempt<Columns> columns;
+    private final List<CourseRow> rows;
 
-    private FaceLayout(FlatShape shape, LayoutScheme scheme, Attempt<Courses> courses, Attempt<Columns> columns) {
+    private FaceLayout(
+            FlatShape shape,
+            LayoutScheme scheme,
+            Attempt<Courses> courses,
+            Attempt<Columns> columns,
+            List<CourseRow> rows) {
         this.shape = shape;
         this.scheme = scheme;
         this.courses = courses;
         this.columns = columns;
+        this.rows = rows;
     }
 
     /**
@@ -121,7 +136,8 @@ public final class FaceLayout implements HasWorking, Serializable {
                         scheme.overhangRange().orElse(null),
                         scheme.topDistanceRange().orElse(null))
                 .find();
-        FaceLayout layout = new FaceLayout(shape, scheme, courses, columnsOf(shape, scheme));
+        FaceColumns.Found found = new FaceColumns(shape, scheme, courses).find();
+        FaceLayout layout = new FaceLayout(shape, scheme, courses, found.columns(), found.rows());
         return Attempt.of(layout, layout.problems());
     }
 
@@ -147,45 +163,6 @@ public final class FaceLayout implements HasWorking, Serializable {
                 scheme.rounding());
     }
 
-    private static Attempt<Columns> columnsOf(FlatShape shape, LayoutScheme scheme) {
-        Ends<FaceEnd> ends = Ends.of(scheme.left(), scheme.right());
-        Figure<Length> eaves = wall(shape.eavesWidth(), ends);
-        Figure<Length> top = shape.topWidth().equals(shape.eavesWidth()) ? eaves : wall(shape.topWidth(), ends);
-        if (!eaves.value().isPositive() || !top.value().isPositive()) {
-            return Attempt.failed(List.of(Problem.finding(
-                    Columns.TOO_NARROW,
-                    "columns",
-                    eaves.value().min(top.value()),
-                    "above 0 mm",
-                    "nothing is left between the wall lines: the face is " + shape.eavesWidth()
-                            + " wide at the eaves and " + shape.topWidth() + " at the top, overhangs included",
-                    List.of())));
-        }
-        return Columns.attempt(new ColumnPlan(
-                eaves,
-                top,
-                scheme.unit(),
-                ends,
-                scheme.smallestCut().orElseGet(() -> Columns.halfAUnit(scheme.unit())),
-                scheme.cutEnd().orElseGet(() -> Columns.cutEnd(ends)),
-                scheme.preference(),
-                scheme.rounding()));
-    }
-
-    private static Figure<Length> wall(Length width, Ends<FaceEnd> ends) {
-        Ends<Length> overhang = ends.map(end -> end.isVerge() ? end.wanted() : Length.ZERO);
-        return Worked.by(Columns.WALL_WIDTH, r -> {
-            r.use(FACE_WIDTH, Figure.given(width));
-            r.use(VERGE_OVERHANG_WANTED.at("left"), Figure.given(overhang.left()));
-            r.use(VERGE_OVERHANG_WANTED.at("right"), Figure.given(overhang.right()));
-            return r.record(Columns.WALL_WIDTH, width.minus(overhang.left()).minus(overhang.right()), WALL_BY_FACE);
-        });
-    }
-
-    private static final Formula WALL_BY_FACE = Formula.of(
-            Columns.WALL_WIDTH,
-            FACE_WIDTH.minus(VERGE_OVERHANG_WANTED.at("left")).minus(VERGE_OVERHANG_WANTED.at("right")));
-
     /** Returns the covered face. */
     public FlatShape shape() {
         return shape;
@@ -206,11 +183,24 @@ public final class FaceLayout implements HasWorking, Serializable {
         return columns;
     }
 
+    /**
+     * Returns what lies in every course, from the eaves up, under-eaves and tops courses with the others: pieces that meet a hip, a
+     * valley or an opening are cut. Empty if courses or columns are missing.
+     *
+     * @return one row for each course
+     */
+    public List<CourseRow> rows() {
+        return rows;
+    }
+
+    /** Returns every unit that is cut to a hip, a valley, a verge out of square or round an opening, from the eaves up. */
+    public List<UnitCut> cuts() {
+        return rows.stream().flatMap(row -> row.cuts().stream()).toList();
+    }
+
     /** Returns the units counted by kind; or, if courses or columns are missing, the findings that say why. */
     public Attempt<UnitCounts> counts() {
-        return courses.hasValue() && columns.hasValue()
-                ? Attempt.of(UnitCounts.of(courses.orThrow(), columns.orThrow()))
-                : Attempt.failed(failures());
+        return courses.hasValue() && columns.hasValue() ? Attempt.of(UnitCounts.of(rows)) : Attempt.failed(failures());
     }
 
     private List<Problem> failures() {
@@ -227,7 +217,7 @@ public final class FaceLayout implements HasWorking, Serializable {
     /** Returns the battens; or, if courses are missing, the findings that say why. */
     public Attempt<BattenRuns> battens() {
         return courses.hasValue()
-                ? Attempt.of(new BattenRuns(courses.orThrow(), shape))
+                ? Attempt.of(new BattenRuns(courses.orThrow(), shape, scheme.openings()))
                 : Attempt.failed(courses.problems());
     }
 
@@ -246,6 +236,7 @@ public final class FaceLayout implements HasWorking, Serializable {
     public List<Problem> problems() {
         List<Problem> all = new ArrayList<>(courses.problems());
         all.addAll(columns.problems());
+        all.addAll(new OpeningProblems(shape, scheme, courses, columns, rows).list());
         return List.copyOf(all);
     }
 

@@ -52,7 +52,8 @@ public final class GaugeRod implements Serializable {
         problems.require(
                 !rodLength.isShorterThan(gauge), TOO_SHORT, "rod length", rodLength, "be at least a gauge of " + gauge);
         problems.throwIfErrors();
-        this.onRod = (int) Math.min(courses.gaugeCount(), gauge.timesIn(rodLength).count());
+        this.onRod =
+                (int) Math.min(courses.gaugeCount(), gauge.timesIn(rodLength).count());
     }
 
     /**
@@ -136,7 +137,7 @@ public final class GaugeRod implements Serializable {
     /** Returns for example {@code rod for the left end: 5 gauges, laid down 3 times}. */
     @Override
     public String toString() {
-        return "rod for the " + end + " end: " + onRod + (onRod == 1 ? " gauge" : " gauges") + ", laid down " + placings()
-                + (placings() == 1 ? " time" : " times");
+        return "rod for the " + end + " end: " + onRod + (onRod == 1 ? " gauge" : " gauges") + ", laid down "
+                + placings() + (placings() == 1 ? " time" : " times");
     }
 }

@@ -1,7 +1,10 @@
 package org.roofmaths.settingout;
 
 import java.io.Serializable;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.immutables.value.Value;
 import org.roofmaths.covering.CoveringUnit;
 import org.roofmaths.internal.style.StagedStyle;
@@ -86,6 +89,9 @@ public interface LayoutScheme extends Serializable {
     /** Returns the distance from hole to head of under-eaves slates; 25 mm, as an assumed figure, if not given. */
     Optional<Figure<Length>> underEavesHoleToHead();
 
+    /** Returns the openings in the face; empty if there are none. */
+    List<Opening> openings();
+
     /** Returns what is preferred among layouts that fit, and what may change if none does. */
     @Value.Default
     default Preference preference() {
@@ -100,32 +106,77 @@ public interface LayoutScheme extends Serializable {
 
     /** Returns the same scheme with another unit. */
     default LayoutScheme withUnit(CoveringUnit unit) {
-        return copy(unit, headlap(), overhangIntoGutter(), topDistance(), left(), right(), battens(), preference());
+        return copy(
+                unit,
+                headlap(),
+                overhangIntoGutter(),
+                topDistance(),
+                left(),
+                right(),
+                battens(),
+                openings(),
+                preference());
     }
 
     /** Returns the same scheme with another least headlap. */
     default LayoutScheme withHeadlap(Figure<Length> headlap) {
-        return copy(unit(), headlap, overhangIntoGutter(), topDistance(), left(), right(), battens(), preference());
+        return copy(
+                unit(),
+                headlap,
+                overhangIntoGutter(),
+                topDistance(),
+                left(),
+                right(),
+                battens(),
+                openings(),
+                preference());
     }
 
     /** Returns the same scheme with another overhang into the gutter. */
     default LayoutScheme withOverhangIntoGutter(Offset overhang) {
-        return copy(unit(), headlap(), overhang, topDistance(), left(), right(), battens(), preference());
+        return copy(unit(), headlap(), overhang, topDistance(), left(), right(), battens(), openings(), preference());
     }
 
     /** Returns the same scheme with another top distance. */
     default LayoutScheme withTopDistance(Length distance) {
-        return copy(unit(), headlap(), overhangIntoGutter(), distance, left(), right(), battens(), preference());
+        return copy(
+                unit(),
+                headlap(),
+                overhangIntoGutter(),
+                distance,
+                left(),
+                right(),
+                battens(),
+                openings(),
+                preference());
     }
 
     /** Returns the same scheme with another end at the left. */
     default LayoutScheme withLeft(FaceEnd end) {
-        return copy(unit(), headlap(), overhangIntoGutter(), topDistance(), end, right(), battens(), preference());
+        return copy(
+                unit(),
+                headlap(),
+                overhangIntoGutter(),
+                topDistance(),
+                end,
+                right(),
+                battens(),
+                openings(),
+                preference());
     }
 
     /** Returns the same scheme with another end at the right. */
     default LayoutScheme withRight(FaceEnd end) {
-        return copy(unit(), headlap(), overhangIntoGutter(), topDistance(), left(), end, battens(), preference());
+        return copy(
+                unit(),
+                headlap(),
+                overhangIntoGutter(),
+                topDistance(),
+                left(),
+                end,
+                battens(),
+                openings(),
+                preference());
     }
 
     /** Returns the same scheme with other battens. */
@@ -138,12 +189,36 @@ public interface LayoutScheme extends Serializable {
                 left(),
                 right(),
                 Optional.of(battens),
+                openings(),
                 preference());
     }
 
     /** Returns the same scheme with another preference. */
     default LayoutScheme withPreference(Preference preference) {
-        return copy(unit(), headlap(), overhangIntoGutter(), topDistance(), left(), right(), battens(), preference);
+        return copy(
+                unit(),
+                headlap(),
+                overhangIntoGutter(),
+                topDistance(),
+                left(),
+                right(),
+                battens(),
+                openings(),
+                preference);
+    }
+
+    /** Returns the same scheme with other openings. */
+    default LayoutScheme withOpenings(List<Opening> openings) {
+        return copy(
+                unit(),
+                headlap(),
+                overhangIntoGutter(),
+                topDistance(),
+                left(),
+                right(),
+                battens(),
+                openings,
+                preference());
     }
 
     private LayoutScheme copy(
@@ -154,6 +229,7 @@ public interface LayoutScheme extends Serializable {
             FaceEnd left,
             FaceEnd right,
             Optional<BattenDemand> battens,
+            List<Opening> openings,
             Preference preference) {
         return builder()
                 .unit(unit)
@@ -171,6 +247,7 @@ public interface LayoutScheme extends Serializable {
                 .smallestCut(smallestCut())
                 .cutEnd(cutEnd())
                 .underEavesHoleToHead(underEavesHoleToHead())
+                .addAllOpenings(openings)
                 .preference(preference)
                 .rounding(rounding())
                 .build();
@@ -204,6 +281,10 @@ public interface LayoutScheme extends Serializable {
         problems.require(!topDistance().isNegative(), CONTRADICTION, "topDistance", topDistance(), "be 0 mm or more");
         overhangRange().ifPresent(range -> inRange(problems, "overhangIntoGutter", overhang, range));
         topDistanceRange().ifPresent(range -> inRange(problems, "topDistance", topDistance(), range));
+        Set<String> names = new HashSet<>();
+        for (Opening opening : openings()) {
+            problems.require(names.add(opening.name()), CONTRADICTION, "opening name", opening.name(), "occur once");
+        }
         rafterCentres().ifPresent(centres -> above(problems, "rafterCentres", centres));
         smallestCut().ifPresent(cut -> above(problems, "smallestCut", cut.value()));
         underlayRoll().ifPresent(roll -> {

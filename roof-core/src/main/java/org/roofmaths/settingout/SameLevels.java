@@ -37,12 +37,13 @@ public final class SameLevels implements HasWorking, Serializable {
     private static final long serialVersionUID = 1L;
 
     /** A size is not above zero, or fewer than two slopes are given. */
-    public static final ProblemCode SIZE =
-            ProblemCode.of("same-levels.size", "Give a height, a greatest gauge and the pitches of at least two slopes.");
+    public static final ProblemCode SIZE = ProblemCode.of(
+            "same-levels.size", "Give a height, a greatest gauge and the pitches of at least two slopes.");
 
     /** The pitches differ by more than the limits of the gauge can take up. */
     public static final ProblemCode PITCHES_TOO_UNEQUAL = ProblemCode.of(
-            "same-levels.pitches-too-unequal", "Let the courses pass the hip or valley at different levels, or use a unit with other gauges.");
+            "same-levels.pitches-too-unequal",
+            "Let the courses pass the hip or valley at different levels, or use a unit with other gauges.");
 
     /** The height that all slopes gain, plumb. */
     public static final Term<Length> RISE = Term.of("height that the courses share", "Hc", Length.class);
@@ -119,7 +120,11 @@ public final class SameLevels implements HasWorking, Serializable {
     public static Attempt<SameLevels> attemptOver(Length rise, Range<Length> gauge, Pitch... pitches) {
         Problems problems = Problems.none();
         problems.require(
-                rise.isPositive() && !rise.isLongerThan(Length.ofMetres(1000)), SIZE, "rise", rise, "be above 0 mm and at most 1000000 mm");
+                rise.isPositive() && !rise.isLongerThan(Length.ofMetres(1000)),
+                SIZE,
+                "rise",
+                rise,
+                "be above 0 mm and at most 1000000 mm");
         problems.require(
                 gauge.upper().filter(Length.STORAGE_RESOLUTION::isShorterThan).isPresent(),
                 SIZE,
@@ -130,8 +135,8 @@ public final class SameLevels implements HasWorking, Serializable {
         if (problems.hasErrors()) {
             return Attempt.failed(problems.list());
         }
-        SameLevels levels = new SameLevels(
-                rise, gauge.upper().orElseThrow(), gauge.lower().orElse(null), List.of(pitches));
+        SameLevels levels =
+                new SameLevels(rise, gauge.upper().orElseThrow(), gauge.lower().orElse(null), List.of(pitches));
         Length narrowest = levels.gauge.stream().reduce(Length::min).orElseThrow();
         Length limit = levels.least;
         if (limit == null || narrowest.meetsLeast(limit)) {
@@ -146,8 +151,9 @@ public final class SameLevels implements HasWorking, Serializable {
                 "courses",
                 narrowest,
                 limit,
-                levels.gauges + " gauges at the same levels are " + widest + " on " + flat + " but " + narrowest + " on "
-                        + pitches[steepest] + ", " + limit.minus(narrowest) + " under the least gauge of " + limit,
+                levels.gauges + " gauges at the same levels are " + widest + " on " + flat + " but " + narrowest
+                        + " on " + pitches[steepest] + ", " + limit.minus(narrowest) + " under the least gauge of "
+                        + limit,
                 List.of(
                         Mend.of("pitch", "at most " + most + " on the steeper slope", "courses at the same levels"),
                         Mend.of("courses", "divided for each slope by itself", "courses that do not meet")))));
@@ -165,8 +171,8 @@ public final class SameLevels implements HasWorking, Serializable {
     public static Worked<Pitch> steepestBeside(Pitch flatter, Length gauge, Length least) {
         double sine = flatter.sin() * gauge.toMetres() / least.toMetres();
         if (sine >= 1) {
-            throw new ProblemsException(List.of(Problem.error(
-                    SIZE, "least gauge", least, "be so great that a pitch below 90° reaches it")));
+            throw new ProblemsException(List.of(
+                    Problem.error(SIZE, "least gauge", least, "be so great that a pitch below 90° reaches it")));
         }
         return Worked.by(STEEPEST, r -> {
             r.use(PITCH, flatter);
@@ -175,7 +181,12 @@ public final class SameLevels implements HasWorking, Serializable {
             return r.record(
                     STEEPEST,
                     Pitch.ofDegrees(StrictMath.toDegrees(StrictMath.asin(sine))),
-                    Formula.of(STEEPEST, PITCH.sin().times(GAUGE_ON_SLOPE).over(Courses.LEAST_GAUGE).arcSin()));
+                    Formula.of(
+                            STEEPEST,
+                            PITCH.sin()
+                                    .times(GAUGE_ON_SLOPE)
+                                    .over(Courses.LEAST_GAUGE)
+                                    .arcSin()));
         });
     }
 
@@ -218,7 +229,11 @@ public final class SameLevels implements HasWorking, Serializable {
         for (int i = 0; i < pitches.size(); i++) {
             Places p = Places.at("slope " + (i + 1));
             p.use(r, PITCH, Figure.given(pitches.get(i)));
-            p.record(r, SLOPE, slope(rise, pitches.get(i)), q -> RISE.over(q.of(PITCH).sin()));
+            p.record(
+                    r,
+                    SLOPE,
+                    slope(rise, pitches.get(i)),
+                    q -> RISE.over(q.of(PITCH).sin()));
         }
         Places flat = Places.at("slope " + (flattest(pitches) + 1));
         r.record(

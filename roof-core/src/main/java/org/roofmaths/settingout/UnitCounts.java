@@ -26,13 +26,12 @@ public final class UnitCounts implements Serializable {
         this.lines = List.copyOf(lines);
     }
 
-    static UnitCounts of(Courses courses, Columns columns) {
+    static UnitCounts of(List<CourseRow> rows) {
         Map<CourseKind, Map<PieceKind, Long>> sums = new EnumMap<>(CourseKind.class);
-        int number = 0;
-        for (CourseLine line : courses.lines()) {
-            number += line.kind() == CourseKind.UNDER_EAVES ? 0 : 1;
-            Map<PieceKind, Long> ofKind = sums.computeIfAbsent(line.kind(), kind -> new EnumMap<>(PieceKind.class));
-            for (Piece piece : columns.row(line.kind(), number).pieces()) {
+        for (CourseRow row : rows) {
+            Map<PieceKind, Long> ofKind =
+                    sums.computeIfAbsent(row.line().kind(), kind -> new EnumMap<>(PieceKind.class));
+            for (Piece piece : row.row().pieces()) {
                 ofKind.merge(piece.kind(), 1L, Long::sum);
             }
         }

@@ -64,11 +64,14 @@ class EavesAndLayersSpecTest {
         assertThat(eaves.trayFall().orElseThrow().toDegrees()).isCloseTo(-1.7, within(0.05)); // one printed digit
         assertThat(eaves.problems())
                 .singleElement()
-                .hasToString("the eaves tray does not fall to the gutter: its fall is " + eaves.trayFall().orElseThrow()
+                .hasToString("the eaves tray does not fall to the gutter: its fall is "
+                        + eaves.trayFall().orElseThrow()
                         + ", so water stands behind the fascia\n"
-                        + "  mend: fascia height, square to the slope: more than " + mm(45).minus(mm(150 * Math.tan(rad(15))))
+                        + "  mend: fascia height, square to the slope: more than "
+                        + mm(45).minus(mm(150 * Math.tan(rad(15))))
                         + " less; a tray that falls\n"
-                        + "  mend: tray depth: more than " + mm(45 / Math.tan(rad(15))).minus(mm(150))
+                        + "  mend: tray depth: more than "
+                        + mm(45 / Math.tan(rad(15))).minus(mm(150))
                         + " more; a tray that falls");
     }
 
@@ -76,7 +79,8 @@ class EavesAndLayersSpecTest {
     void a_fascia_out_of_height_kicks_the_first_course() {
         assertThat(EavesSection.kick(mm(10), mm(395)).value().toDegrees())
                 .isCloseTo(Math.toDegrees(Math.asin(10 / 395.0)), within(1e-9)); // rounding of the formula
-        assertThat(EavesSection.kick(mm(-10), mm(395)).working().disagreements()).isEmpty();
+        assertThat(EavesSection.kick(mm(-10), mm(395)).working().disagreements())
+                .isEmpty();
     }
 
     @Test
@@ -91,8 +95,8 @@ class EavesAndLayersSpecTest {
 
     @Test
     void layers_raise_the_covering_plumb() {
-        BuildUp layers =
-                BuildUp.of(new Layer("insulation", mm(120)), new Layer("counter-batten", mm(38)), new Layer("batten", mm(25)));
+        BuildUp layers = BuildUp.of(
+                new Layer("insulation", mm(120)), new Layer("counter-batten", mm(38)), new Layer("batten", mm(25)));
 
         assertThat(layers.together().value()).isEqualTo(mm(120 + 38 + 25));
         assertNear(layers.plumb(pitch("40°")).value(), 183 / Math.cos(rad(40)));
@@ -102,7 +106,8 @@ class EavesAndLayersSpecTest {
 
     @Test
     void a_counter_batten_lengthens_the_slope_at_a_wall() {
-        // a building portal, Layout of roof slopes, prints 17, 20 and 25 for 30 mm at 30, 35 and 40 degrees; 20 is 1 mm low
+        // a building portal, Layout of roof slopes, prints 17, 20 and 25 for 30 mm at 30, 35 and 40 degrees; 20 is 1 mm
+        // low
         BuildUp counterBatten = BuildUp.of(new Layer("counter-batten", mm(30)));
 
         assertNear(counterBatten.growthAtWall(pitch("30°")).value(), 30 * Math.tan(rad(30)));
@@ -121,8 +126,13 @@ class EavesAndLayersSpecTest {
         assertNear(insulation.apexShift(pitch("30°"), pitch("50°")).value(), x);
         assertThat(x).isCloseTo(34.0, within(0.05)); // one printed digit
         assertThat(insulation.apexShift(pitch("40°"), pitch("40°")).value()).isEqualTo(mm(0));
-        assertThat(insulation.apexShift(pitch("30°"), pitch("50°")).working().disagreements()).isEmpty();
-        assertThat(insulation.growthAtRidge(pitch("30°"), pitch("50°")).working().disagreements()).isEmpty();
+        assertThat(insulation.apexShift(pitch("30°"), pitch("50°")).working().disagreements())
+                .isEmpty();
+        assertThat(insulation
+                        .growthAtRidge(pitch("30°"), pitch("50°"))
+                        .working()
+                        .disagreements())
+                .isEmpty();
     }
 
     @Test

@@ -38,15 +38,20 @@ class SameLevelsSpecTest {
 
     @Test
     void the_flattest_slope_sets_the_number_wherever_it_stands() {
-        assertThat(SameLevels.over(metres(3), PLAIN, pitch("50°"), pitch("45°"), pitch("47°")).gaugeCount())
+        assertThat(SameLevels.over(metres(3), PLAIN, pitch("50°"), pitch("45°"), pitch("47°"))
+                        .gaugeCount())
                 .isEqualTo(43);
     }
 
     @Test
     void the_steepest_slope_beside_a_flatter_one() {
-        assertThat(SameLevels.steepestBeside(pitch("35°"), mm(100), mm(88)).value().toDegrees())
+        assertThat(SameLevels.steepestBeside(pitch("35°"), mm(100), mm(88))
+                        .value()
+                        .toDegrees())
                 .isCloseTo(Math.toDegrees(Math.asin(sin(35) * 100 / 88)), within(1e-9)); // rounding of the formula
-        assertThat(SameLevels.steepestBeside(pitch("35°"), mm(100), mm(88)).working().disagreements())
+        assertThat(SameLevels.steepestBeside(pitch("35°"), mm(100), mm(88))
+                        .working()
+                        .disagreements())
                 .isEmpty();
         assertThatThrownBy(() -> SameLevels.steepestBeside(pitch("80°"), mm(100), mm(88)))
                 .hasMessage("least gauge must be so great that a pitch below 90° reaches it, but was 88 mm");
@@ -54,9 +59,12 @@ class SameLevelsSpecTest {
 
     @Test
     void pitches_that_differ_too_much_are_a_finding() {
-        String most = SameLevels.steepestBeside(pitch("35°"), mm(3000 / sin(35) / 53), mm(88)).value().toString();
+        String most = SameLevels.steepestBeside(pitch("35°"), mm(3000 / sin(35) / 53), mm(88))
+                .value()
+                .toString();
 
-        assertThat(SameLevels.attemptOver(metres(3), PLAIN, pitch("35°"), pitch("45°")).problems())
+        assertThat(SameLevels.attemptOver(metres(3), PLAIN, pitch("35°"), pitch("45°"))
+                        .problems())
                 .singleElement()
                 .hasToString("53 gauges at the same levels are " + mm(3000 / sin(35) / 53) + " on 35° but "
                         + mm(3000 / sin(45) / 53) + " on 45°, " + mm(88).minus(mm(3000 / sin(45) / 53))
@@ -67,7 +75,8 @@ class SameLevelsSpecTest {
 
     @Test
     void sizes_are_refused_together() {
-        assertThat(SameLevels.attemptOver(mm(0), Range.atLeast(mm(88)), pitch("45°")).problems())
+        assertThat(SameLevels.attemptOver(mm(0), Range.atLeast(mm(88)), pitch("45°"))
+                        .problems())
                 .extracting(problem -> problem.message())
                 .containsExactly(
                         "rise must be above 0 mm and at most 1000000 mm, but was 0 mm",
