@@ -1,6 +1,7 @@
 import org.roofmaths.covering.*;
 import org.roofmaths.flashing.*;
 import org.roofmaths.framing.*;
+import org.roofmaths.loads.*;
 import org.roofmaths.order.*;
 import org.roofmaths.problem.*;
 import org.roofmaths.rainwater.*;

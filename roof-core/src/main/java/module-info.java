@@ -19,11 +19,11 @@ module org.roofmaths.core {
     exports org.roofmaths.flashing;
     exports org.roofmaths.ventilation;
     exports org.roofmaths.rainwater;
+    exports org.roofmaths.loads;
     exports org.roofmaths.order;
     exports org.roofmaths.internal.style to
             org.roofmaths.rules;
     // An empty package cannot be exported: take a line out of the comment when the package gets its first class.
     // exports org.roofmaths.survey;
-    // exports org.roofmaths.loads;
     // exports org.roofmaths.drawing;
 }
