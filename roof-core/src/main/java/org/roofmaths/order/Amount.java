@@ -177,7 +177,7 @@ public final class Amount extends Number implements Comparable<Amount> {
         return Worked.by(SUM, r -> sum(kept, r));
     }
 
-    private static Amount sum(LinkedHashMap<String, Figure<Amount>> parts, Recorder r) {
+    private static Amount sum(Map<String, Figure<Amount>> parts, Recorder r) {
         Amount total = null;
         Expression terms = null;
         for (Map.Entry<String, Figure<Amount>> part : parts.entrySet()) {

@@ -96,7 +96,7 @@ final class CuttingModel {
         }
         double steps = boundMetres * NANOMETRES / step;
         // the sum of doubles behind the bound is good to about twelve digits
-        return (long) StrictMath.ceil(steps - 1e-9 * StrictMath.max(1, steps)) * step;
+        return ((long) StrictMath.ceil(steps - 1e-9 * StrictMath.max(1, steps))) * step;
     }
 
     private static long gcd(long a, long b) {

@@ -47,9 +47,11 @@ public final class TakeOffItem implements Serializable {
      * @return the line
      */
     public OrderLine on(OrderTerms terms) {
-        boolean fill = massOfOne != null && terms.massOfOne().isEmpty();
+        if (massOfOne == null || terms.massOfOne().isPresent()) {
+            return OrderLine.of(name, net, terms);
+        }
         return OrderLine.of(
-                name, net, fill ? OrderTerms.builder().from(terms).massOfOne(massOfOne).build() : terms);
+                name, net, OrderTerms.builder().from(terms).massOfOne(massOfOne).build());
     }
 
     @Override

@@ -133,7 +133,7 @@ class StockCuttingTest {
     }
 
     private static List<CutPiece> pieces(String lengthsAndCounts) {
-        String[] numbers = lengthsAndCounts.split(" ");
+        String[] numbers = lengthsAndCounts.split(" ", -1);
         return IntStream.range(0, numbers.length / 2)
                 .mapToObj(i -> CutPiece.of("w" + numbers[2 * i], mm(Integer.parseInt(numbers[2 * i])), Long.parseLong(numbers[2 * i + 1])))
                 .toList();

@@ -65,7 +65,7 @@ final class CoverParts {
                     .value()
                     .ifPresent(courses -> courses.headlap()
                             .ifPresent(laps -> eachEnd(laps, (place, lap) -> {
-                                Figure<Length> got = courses.working().figure(at(Courses.HEADLAP, laps, place));
+                                Figure<Length> got = courses.working().figure(at(Courses.HEADLAP, place));
                                 part.checks(
                                         "headlap, " + named(face, place),
                                         figures.checks(Subjects.LEAST_HEADLAP, situation, got));
@@ -224,7 +224,7 @@ final class CoverParts {
                                 named(face, place) + ": first batten, " + edge,
                                 Show.fine(first),
                                 courses,
-                                at(Courses.FIRST_LINE, courses.firstLine(), place)));
+                                at(Courses.FIRST_LINE, place)));
                 courses.underEavesLine()
                         .ifPresent(line -> part.remark(named(face, "") + ": under-eaves course, " + edge + " at "
                                 + Show.whole(line.exact().left()) + " from the fascia line."));
@@ -234,7 +234,7 @@ final class CoverParts {
                                 named(face, place) + ": top batten, " + edge,
                                 Show.fine(top),
                                 courses,
-                                at(Courses.TOP_LINE, courses.topLine(), place)));
+                                at(Courses.TOP_LINE, place)));
             });
         }
         part.remark(
@@ -258,7 +258,7 @@ final class CoverParts {
                                 named(face, place) + ": gauge",
                                 Show.fine(gauge),
                                 courses,
-                                at(Courses.GAUGE, courses.gauge(), place)));
+                                at(Courses.GAUGE, place)));
                 part.line(name + ": gauges (spaces)", courses.gaugeCount() + "", courses, Courses.GAUGE_COUNT);
                 part.remark(name + ": " + courses.courseCount() + " courses.");
                 part.line(
@@ -270,7 +270,7 @@ final class CoverParts {
                                         named(face, place) + ": headlap got",
                                         Show.fine(lap),
                                         courses,
-                                        at(Courses.HEADLAP, laps, place))));
+                                        at(Courses.HEADLAP, place))));
                 courses.excessWithOneFewer()
                         .ifPresent(excess ->
                                 part.remark(name + ": with one gauge fewer the greatest gauge would be passed by "
@@ -402,7 +402,7 @@ final class CoverParts {
         }
     }
 
-    private static <T> Term<T> at(Term<T> term, Ends<?> ends, String place) {
+    private static <T> Term<T> at(Term<T> term, String place) {
         return place.isEmpty() ? term : term.at(place);
     }
 

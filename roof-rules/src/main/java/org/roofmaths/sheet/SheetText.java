@@ -104,7 +104,7 @@ final class SheetText {
         String indent = " ".repeat(Math.min(lead.length(), 12));
         StringBuilder line = new StringBuilder(lead);
         boolean empty = true;
-        for (String word : text.split("\\s+")) {
+        for (String word : text.split("\\s+", -1)) {
             if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 out.append(line).append('\n');
                 line = new StringBuilder(indent);
