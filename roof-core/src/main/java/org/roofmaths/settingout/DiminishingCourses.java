@@ -42,12 +42,12 @@ public final class DiminishingCourses implements HasWorking, Serializable {
             ProblemCode.of("diminishing-courses.size", "Give at least two courses, each longer than the headlap.");
 
     /** A course is longer than the one below. */
-    public static final ProblemCode GROWS = ProblemCode.of(
-            "diminishing-courses.grows", "Sort the slates and lay the longest at the eaves.");
+    public static final ProblemCode GROWS =
+            ProblemCode.of("diminishing-courses.grows", "Sort the slates and lay the longest at the eaves.");
 
     /** The pile makes fewer courses than the slope needs. */
-    public static final ProblemCode PILE_TOO_SMALL =
-            ProblemCode.of("diminishing-courses.pile-too-small", "Find more slates, or cover part of the roof with others.");
+    public static final ProblemCode PILE_TOO_SMALL = ProblemCode.of(
+            "diminishing-courses.pile-too-small", "Find more slates, or cover part of the roof with others.");
 
     /** The effective length of the slates of one course; at the place of its number. */
     public static final Term<Length> LENGTH_IN_COURSE = Term.of("slate length of the course", "Lc", Length.class);
@@ -74,7 +74,8 @@ public final class DiminishingCourses implements HasWorking, Serializable {
     public static final Term<Length> DROP_GAUGE = Term.of("lath gauge at the change", "gd", Length.class);
 
     /** The headlap over the last long slates. */
-    public static final Term<Length> LAP_OVER_LAST_LONG = Term.of("headlap over the last long slates", "hd", Length.class);
+    public static final Term<Length> LAP_OVER_LAST_LONG =
+            Term.of("headlap over the last long slates", "hd", Length.class);
 
     private final List<Length> lengths;
     private final Length headlap;
@@ -122,7 +123,11 @@ public final class DiminishingCourses implements HasWorking, Serializable {
         for (int i = 0; i < lengths.size(); i++) {
             String where = "course " + (i + 1);
             problems.require(
-                    lengths.get(i).isLongerThan(headlap), SIZE, where, lengths.get(i), "be longer than the headlap of " + headlap);
+                    lengths.get(i).isLongerThan(headlap),
+                    SIZE,
+                    where,
+                    lengths.get(i),
+                    "be longer than the headlap of " + headlap);
             if (i > 0) {
                 problems.require(
                         !lengths.get(i).isLongerThan(lengths.get(i - 1)),
@@ -132,8 +137,8 @@ public final class DiminishingCourses implements HasWorking, Serializable {
                         "be at most " + lengths.get(i - 1) + ", the length below");
             }
         }
-        return problems.attempt(
-                () -> new DiminishingCourses(List.copyOf(lengths), headlap, Objects.requireNonNull(firstTail, "firstTail")));
+        return problems.attempt(() ->
+                new DiminishingCourses(List.copyOf(lengths), headlap, Objects.requireNonNull(firstTail, "firstTail")));
     }
 
     /**
@@ -176,8 +181,8 @@ public final class DiminishingCourses implements HasWorking, Serializable {
                         "pile",
                         reached,
                         lastHead,
-                        "the pile makes " + lengths.size() + " courses, up to " + reached + " of " + lastHead + ": " + bare
-                                + " of slope stay bare",
+                        "the pile makes " + lengths.size() + " courses, up to " + reached + " of " + lastHead + ": "
+                                + bare + " of slope stay bare",
                         List.of(Mend.of("pile", "more slates", "whole courses of " + width + " each")))));
     }
 
@@ -225,7 +230,8 @@ public final class DiminishingCourses implements HasWorking, Serializable {
                     headlap.plus(longLength.minus(shortLength).dividedBy(2)),
                     Formula.of(
                             LAP_OVER_LAST_LONG,
-                            CoveringUnit.HEADLAP.plus(LONG_LENGTH.minus(SHORT_LENGTH).over(2))));
+                            CoveringUnit.HEADLAP.plus(
+                                    LONG_LENGTH.minus(SHORT_LENGTH).over(2))));
         });
     }
 
@@ -307,7 +313,8 @@ public final class DiminishingCourses implements HasWorking, Serializable {
                         COURSE_HEADLAP.at(course),
                         headlaps().get(i - 2),
                         Formula.of(
-                                COURSE_HEADLAP.at(course), LATH.at("course " + (i - 1)).minus(TAIL.at(course))));
+                                COURSE_HEADLAP.at(course),
+                                LATH.at("course " + (i - 1)).minus(TAIL.at(course))));
             }
         }
     }

@@ -67,11 +67,20 @@ public final class RoofLayout implements Serializable {
         Problems problems = Problems.none();
         List<String> names = roof.faces().stream().map(RoofFace::name).toList();
         for (String name : names) {
-            problems.require(schemes.containsKey(name), SCHEMES, "schemes", "none for \"" + name + "\"", "hold one for each face");
+            problems.require(
+                    schemes.containsKey(name),
+                    SCHEMES,
+                    "schemes",
+                    "none for \"" + name + "\"",
+                    "hold one for each face");
         }
         for (String name : schemes.keySet()) {
             problems.require(
-                    names.contains(name), SCHEMES, "schemes", "one for \"" + name + "\"", "be for " + String.join(", ", names));
+                    names.contains(name),
+                    SCHEMES,
+                    "schemes",
+                    "one for \"" + name + "\"",
+                    "be for " + String.join(", ", names));
         }
         problems.throwIfErrors();
         Map<String, FaceLayout> faces = new LinkedHashMap<>();
@@ -116,8 +125,8 @@ public final class RoofLayout implements Serializable {
     public FaceLayout face(String name) {
         FaceLayout found = faces.get(Objects.requireNonNull(name, "name"));
         if (found == null) {
-            throw new ProblemsException(List.of(
-                    Problem.error(SCHEMES, "face", name, "be one of " + String.join(", ", faces.keySet()))));
+            throw new ProblemsException(
+                    List.of(Problem.error(SCHEMES, "face", name, "be one of " + String.join(", ", faces.keySet()))));
         }
         return found;
     }

@@ -30,9 +30,16 @@ class DiminishingCoursesSpecTest {
     void laths_come_closer_where_a_shorter_length_begins() {
         assertThat(DiminishingCourses.dropGauge(mm(450), mm(400), mm(75)).value())
                 .isEqualTo(mm((400 - 75) / 2.0 - (450 - 400) / 2.0));
-        assertThat(DiminishingCourses.lapOverLastLong(mm(450), mm(400), mm(75)).value()).isEqualTo(mm(75 + 25));
-        assertThat(DiminishingCourses.dropGauge(mm(450), mm(400), mm(75)).working().disagreements()).isEmpty();
-        assertThat(DiminishingCourses.lapOverLastLong(mm(450), mm(400), mm(75)).working().disagreements()).isEmpty();
+        assertThat(DiminishingCourses.lapOverLastLong(mm(450), mm(400), mm(75)).value())
+                .isEqualTo(mm(75 + 25));
+        assertThat(DiminishingCourses.dropGauge(mm(450), mm(400), mm(75))
+                        .working()
+                        .disagreements())
+                .isEmpty();
+        assertThat(DiminishingCourses.lapOverLastLong(mm(450), mm(400), mm(75))
+                        .working()
+                        .disagreements())
+                .isEmpty();
     }
 
     @Test
@@ -46,9 +53,11 @@ class DiminishingCoursesSpecTest {
     @Test
     void a_pile_is_laid_longest_first_until_the_slope_is_full() {
         List<SlateGroup> pile = List.of(
-                new SlateGroup(mm(450), metres(50)), new SlateGroup(mm(550), metres(17)), new SlateGroup(mm(500), metres(25)));
-        DiminishingCourses courses =
-                DiminishingCourses.fromPile(pile, metres(8), mm(80), mm(-50), mm(1500)).orThrow();
+                new SlateGroup(mm(450), metres(50)),
+                new SlateGroup(mm(550), metres(17)),
+                new SlateGroup(mm(500), metres(25)));
+        DiminishingCourses courses = DiminishingCourses.fromPile(pile, metres(8), mm(80), mm(-50), mm(1500))
+                .orThrow();
 
         assertThat(courses.lengths()).startsWith(mm(550), mm(550), mm(500), mm(500), mm(500), mm(450));
         assertThat(courses.laths().get(courses.laths().size() - 1)).isLessThanOrEqualTo(mm(1500));
@@ -58,7 +67,8 @@ class DiminishingCoursesSpecTest {
     void a_pile_too_small_is_a_finding_beside_what_it_makes() {
         List<SlateGroup> pile = List.of(new SlateGroup(mm(500), metres(17)));
 
-        assertThat(DiminishingCourses.fromPile(pile, metres(8), mm(80), mm(-50), mm(3000)).problems())
+        assertThat(DiminishingCourses.fromPile(pile, metres(8), mm(80), mm(-50), mm(3000))
+                        .problems())
                 .singleElement()
                 .hasToString("the pile makes 2 courses, up to 660 mm of 3000 mm: 2340 mm of slope stay bare\n"
                         + "  mend: pile: more slates; whole courses of 8000 mm each");
