@@ -1,4 +1,5 @@
 import org.roofmaths.covering.*;
+import org.roofmaths.drawing.*;
 import org.roofmaths.flashing.*;
 import org.roofmaths.framing.*;
 import org.roofmaths.loads.*;
