@@ -120,13 +120,13 @@ public final class StockCutting implements HasWorking, Serializable {
     private static final Formula OVER_BOUND = Formula.of(GAP, BOUGHT.minus(BOUND));
 
     private final CuttingDemand demand;
-    private final List<Cut> cuts;
+    private final List<StockCut> cuts;
     private final List<JointedRows> rows;
     private final Length bound;
     private final List<Problem> problems;
 
     private StockCutting(
-            CuttingDemand demand, List<Cut> cuts, List<JointedRows> rows, Length bound, List<Problem> problems) {
+            CuttingDemand demand, List<StockCut> cuts, List<JointedRows> rows, Length bound, List<Problem> problems) {
         this.demand = demand;
         this.cuts = List.copyOf(cuts);
         this.rows = List.copyOf(rows);
@@ -460,8 +460,8 @@ public final class StockCutting implements HasWorking, Serializable {
         return named;
     }
 
-    private static List<Cut> cuts(CuttingModel model, List<CuttingPattern> plan, Map<Long, List<CutPiece>> named) {
-        Map<Cut, Long> times = new LinkedHashMap<>();
+    private static List<StockCut> cuts(CuttingModel model, List<CuttingPattern> plan, Map<Long, List<CutPiece>> named) {
+        Map<StockCut, Long> times = new LinkedHashMap<>();
         List<CuttingPattern> ordered = new ArrayList<>(plan);
         ordered.sort(Comparator.<CuttingPattern>comparingLong(pattern -> -model.stock[pattern.stock()])
                 .thenComparing(CuttingPattern::counts, (a, b) -> -Arrays.compare(a, b)));
@@ -470,12 +470,12 @@ public final class StockCutting implements HasWorking, Serializable {
             for (int i = 0; i < pattern.counts().length; i++) {
                 take(named, model.length(i), pattern.counts()[i], pieces);
             }
-            Cut cut = new Cut(
+            StockCut cut = new StockCut(
                     Length.ofNanometres(model.stock[pattern.stock()]), pieces, Length.ofNanometres(model.offcut(pattern)), 1);
             times.merge(cut, 1L, Long::sum);
         }
-        List<Cut> cuts = new ArrayList<>();
-        times.forEach((cut, count) -> cuts.add(new Cut(cut.stock(), cut.pieces(), cut.offcut(), count)));
+        List<StockCut> cuts = new ArrayList<>();
+        times.forEach((cut, count) -> cuts.add(new StockCut(cut.stock(), cut.pieces(), cut.offcut(), count)));
         return cuts;
     }
 
@@ -516,7 +516,7 @@ public final class StockCutting implements HasWorking, Serializable {
     }
 
     /** Returns the ways of cutting, each with how often it is used; the longest stock first. */
-    public List<Cut> cuts() {
+    public List<StockCut> cuts() {
         return cuts;
     }
 
@@ -534,7 +534,7 @@ public final class StockCutting implements HasWorking, Serializable {
 
     /** Returns how many stock lengths are bought, whatever their length. */
     public long stockCount() {
-        return cuts.stream().mapToLong(Cut::times).sum();
+        return cuts.stream().mapToLong(StockCut::times).sum();
     }
 
     /** Returns all stock bought, laid end to end. */
@@ -545,7 +545,7 @@ public final class StockCutting implements HasWorking, Serializable {
     /** Returns all pieces cut, laid end to end. */
     public Length pieceLength() {
         Length sum = Length.ZERO;
-        for (Cut cut : cuts) {
+        for (StockCut cut : cuts) {
             for (CutPiece piece : cut.pieces()) {
                 sum = sum.plus(piece.length().times(piece.count() * cut.times()));
             }

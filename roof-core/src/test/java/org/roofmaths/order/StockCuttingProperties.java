@@ -102,7 +102,7 @@ class StockCuttingProperties {
                     .sum();
             assertThat(cut).as(piece.name()).isEqualTo(piece.count());
         }
-        for (Cut cut : plan.cuts()) {
+        for (StockCut cut : plan.cuts()) {
             long pieces = cut.pieces().stream().mapToLong(CutPiece::count).sum();
             Length used = cut.pieces().stream()
                     .map(piece -> piece.length().times(piece.count()))

@@ -75,7 +75,7 @@ class StockCuttingTest {
                 .addStockLengths(mm(3000))
                 .addPieces(CutPiece.of("left", mm(1000), 2), CutPiece.of("right", mm(1000), 1), CutPiece.of("top", mm(3000), 1))
                 .build();
-        assertThat(StockCutting.of(demand).cuts()).extracting(Cut::toString).containsExactly(
+        assertThat(StockCutting.of(demand).cuts()).extracting(StockCut::toString).containsExactly(
                 "1 × 3000 mm: 1 of 3000 mm (top); offcut 0 mm",
                 "1 × 3000 mm: 2 of 1000 mm (left), 1 of 1000 mm (right); offcut 0 mm");
     }

@@ -15,9 +15,9 @@ import org.roofmaths.units.Length;
  * @param times how many stock lengths are cut so
  * @since 0.1
  */
-public record Cut(Length stock, List<CutPiece> pieces, Length offcut, long times) implements Serializable {
+public record StockCut(Length stock, List<CutPiece> pieces, Length offcut, long times) implements Serializable {
     /** Copies the list. */
-    public Cut {
+    public StockCut {
         Objects.requireNonNull(stock, "stock");
         pieces = List.copyOf(pieces);
         Objects.requireNonNull(offcut, "offcut");
