@@ -44,7 +44,7 @@ final class DrawingSheet {
     final List<PlacedText> labels = new ArrayList<>();
     final List<Placed.Stroke> leaders = new ArrayList<>();
     final List<PlacedText> frame = new ArrayList<>();
-    final List<Placed> samples = new ArrayList<>();
+    final List<Placed.Item> samples = new ArrayList<>();
     final Set<Fill> hatches = EnumSet.noneOf(Fill.class);
 
     private final List<Box> taken = new ArrayList<>();
@@ -58,7 +58,7 @@ final class DrawingSheet {
     DrawingSheet(Drawing drawing) {
         this.drawing = drawing;
         for (DrawingLayer layer : drawing.layers()) {
-            List<Placed> shapes = new ArrayList<>();
+            List<Placed.Item> shapes = new ArrayList<>();
             layer.shapes().forEach(shape -> place(shape, shapes));
             groups.add(new Placed.Group(layer.name(), shapes));
         }
@@ -86,7 +86,7 @@ final class DrawingSheet {
         return paper(point.y());
     }
 
-    private void place(Shape shape, List<Placed> into) {
+    private void place(Shape shape, List<Placed.Item> into) {
         if (shape instanceof Line line) {
             into.add(stroke(line.kind(), line.from(), line.to(), false));
         } else if (shape instanceof Arrow arrow) {
@@ -113,7 +113,7 @@ final class DrawingSheet {
         return new Placed.Stroke(kind, x(from), y(from), x(to), y(to), headed);
     }
 
-    private void placeArc(Arc arc, List<Placed> into) {
+    private void placeArc(Arc arc, List<Placed.Item> into) {
         double radius = paper(arc.radius());
         double start = arc.start().toRadians();
         double end = start + arc.sweep().toRadians();
@@ -358,7 +358,7 @@ final class DrawingSheet {
     private double legend(double startX, double startY, double content) {
         double x = startX;
         double y = startY;
-        for (Map.Entry<Placed, String> entry : legendEntries().entrySet()) {
+        for (Map.Entry<Placed.Item, String> entry : legendEntries().entrySet()) {
             double wide = SAMPLE + 2 + PlacedText.width(entry.getValue(), NOTE_SIZE) + 5;
             if (x > startX && x + wide > startX + content) {
                 x = startX;
@@ -371,7 +371,7 @@ final class DrawingSheet {
         return legendEntries().isEmpty() ? y : y - 1.5 * LINE_STEP;
     }
 
-    private Map<Placed, String> legendEntries() {
+    private Map<Placed.Item, String> legendEntries() {
         Map<LineKind, Boolean> kinds = new EnumMap<>(LineKind.class);
         Map<Fill, Set<String>> fills = new EnumMap<>(Fill.class);
         drawing.shapes().forEach(shape -> {
@@ -383,7 +383,7 @@ final class DrawingSheet {
                 fills.computeIfAbsent(polygon.fill(), fill -> new LinkedHashSet<>()).add(polygon.meaning());
             }
         });
-        Map<Placed, String> entries = new LinkedHashMap<>();
+        Map<Placed.Item, String> entries = new LinkedHashMap<>();
         kinds.forEach((kind, headed) -> entries.put(new Placed.Stroke(kind, 0, 0, SAMPLE, 0, headed), kind.toString()));
         fills.forEach((fill, meanings) -> entries.put(
                 new Placed.Area("sample", LineKind.UNIT, fill, new double[] {0, -1.2, SAMPLE, -1.2, SAMPLE, 1.8, 0, 1.8}),
@@ -404,7 +404,7 @@ final class DrawingSheet {
         return shape instanceof Arrow arrow ? arrow.kind() : null;
     }
 
-    private static Placed sampleAt(Placed sample, double x, double y) {
+    private static Placed.Item sampleAt(Placed.Item sample, double x, double y) {
         if (sample instanceof Placed.Stroke s) {
             return new Placed.Stroke(s.kind(), x, y + 0.9, x + s.x2(), y + 0.9, s.headed());
         }

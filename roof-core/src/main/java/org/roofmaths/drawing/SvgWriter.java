@@ -54,14 +54,14 @@ final class SvgWriter {
         xml.writeAttribute("fill", "white");
         for (Placed.Group group : sheet.groups) {
             startGroup(group.name());
-            for (Placed shape : group.shapes()) {
+            for (Placed.Item shape : group.shapes()) {
                 shape(shape);
             }
             closeStyle();
             xml.writeEndElement();
         }
         startGroup("legend");
-        for (Placed sample : sheet.samples) {
+        for (Placed.Item sample : sheet.samples) {
             shape(sample);
         }
         closeStyle();
@@ -109,7 +109,7 @@ final class SvgWriter {
 
     // Shapes; those of one style that follow each other share a group
 
-    private void shape(Placed shape) throws XMLStreamException {
+    private void shape(Placed.Item shape) throws XMLStreamException {
         if (shape instanceof Placed.Stroke stroke) {
             style(stroke.kind(), null);
             line(stroke);
