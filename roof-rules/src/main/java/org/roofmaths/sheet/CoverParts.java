@@ -249,7 +249,7 @@ final class CoverParts {
     private SheetSection gauge() {
         Part part = new Part(SheetStep.GAUGE);
         for (JobFigures.Face face : figures.faces()) {
-            part.problems(face.layout().courses().problems());
+            part.problems(face.face().name(), face.layout().courses().problems());
             face.layout().courses().value().ifPresent(courses -> {
                 String name = face.face().name();
                 eachEnd(
@@ -306,7 +306,7 @@ final class CoverParts {
     private SheetSection columns() {
         Part part = new Part(SheetStep.COLUMNS);
         for (JobFigures.Face face : figures.faces()) {
-            part.problems(face.layout().columns().problems());
+            part.problems(face.face().name(), face.layout().columns().problems());
             face.layout().columns().value().ifPresent(columns -> {
                 String name = face.face().name();
                 part.remark(name + ": " + columns + ".");

@@ -52,8 +52,12 @@ final class JunctionParts {
                             Integer.toString(step.number()),
                             Show.whole(step.joint()),
                             Show.whole(step.start()),
-                            Show.whole(step.end()))));
-            part.table("side: steps, level from the fascia line", List.of("step", "bed joint at", "from", "to"), rows);
+                            Show.whole(step.end()),
+                            Show.fine(step.endAlongSlope()))));
+            part.table(
+                    "side: steps, from the fascia line",
+                    List.of("step", "bed joint at", "from, level", "to, level", "to, on the slope"),
+                    rows);
             part.remark("side: " + flashing.trays().size()
                     + " cavity trays if the wall has a cavity, one for each change of joint; the lowest has a"
                     + " stop end and a weep, and each lies over the flashing in its joint.");

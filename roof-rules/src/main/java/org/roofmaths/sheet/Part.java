@@ -53,9 +53,9 @@ final class Part {
         return sentence(SheetSentence.Kind.HOLD_POINT, text);
     }
 
-    /** Repeats the problems of a part where a reader looks for it. */
-    Part problems(List<Problem> problems) {
-        problems.forEach(problem -> remark(problem.toString()));
+    /** Repeats the problems of a part where a reader looks for it; the ways to mend them stand at the top of the sheet. */
+    Part problems(String face, List<Problem> problems) {
+        problems.forEach(problem -> remark(face + ": " + problem.message() + ". The top of the sheet says what would mend it."));
         return this;
     }
 
