@@ -23,8 +23,8 @@ import org.roofmaths.problem.ProblemCode;
 /** A job file: JSON text that becomes the plain tree from which a job is read. Jackson does the text, the library does the rest. */
 public final class JobFile {
     /** The text is not JSON, or is longer than a job file can be. */
-    public static final ProblemCode NOT_JSON =
-            ProblemCode.of("job-file.not-json", "Correct the file at the line and column named; each field may stand once.");
+    public static final ProblemCode NOT_JSON = ProblemCode.of(
+            "job-file.not-json", "Correct the file at the line and column named; each field may stand once.");
     /** There is no such file and no example of that name. */
     public static final ProblemCode NOT_FOUND =
             ProblemCode.of("job-file.not-found", "Give the name of an example job or the path of a job file.");
@@ -92,7 +92,8 @@ public final class JobFile {
     private static Problem notJson(String name, JsonProcessingException e, String what) {
         String place = e.getLocation() == null
                 ? "unknown place"
-                : "line " + e.getLocation().getLineNr() + ", column " + e.getLocation().getColumnNr();
+                : "line " + e.getLocation().getLineNr() + ", column "
+                        + e.getLocation().getColumnNr();
         return Problem.error(NOT_JSON, name, what + " at " + place, "be one JSON object without repeated fields");
     }
 

@@ -76,7 +76,8 @@ public final class RunJob {
     }
 
     private static void refuse(String name, List<Problem> problems, PrintStream err) {
-        err.println(name + ": " + problems.size() + (problems.size() == 1 ? " problem" : " problems") + ", nothing written");
+        err.println(name + ": " + problems.size() + (problems.size() == 1 ? " problem" : " problems")
+                + ", nothing written");
         problems.forEach(problem -> {
             err.println("  " + problem.message());
             err.println("    " + problem.code().remedy());

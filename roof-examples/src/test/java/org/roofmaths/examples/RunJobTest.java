@@ -83,7 +83,8 @@ class RunJobTest {
     @ParameterizedTest
     @ValueSource(strings = {"fernside", "tollbar"})
     void every_line_reaches_its_figure_and_every_formula_gives_the_recorded_value(String name) throws IOException {
-        SiteSheet sheet = SiteSheet.of(Job.attemptFromTree(JobFile.read(name).orThrow()).orThrow());
+        SiteSheet sheet =
+                SiteSheet.of(Job.attemptFromTree(JobFile.read(name).orThrow()).orThrow());
 
         assertThat(sheet.lines()).hasSizeGreaterThan(30);
         for (SheetLine line : sheet.lines()) {
@@ -158,8 +159,9 @@ class RunJobTest {
         Path file = jobFile("{\"format\": \"roof-maths job\",\n\"roof\": {");
 
         assertThat(run(file.toString(), folder.resolve("out").toString())).isEqualTo(1);
-        assertThat(errors()).startsWith(file + ": 1 problem, nothing written\n  " + file
-                + " must be one JSON object without repeated fields, but was Unexpected end-of-input");
+        assertThat(errors())
+                .startsWith(file + ": 1 problem, nothing written\n  " + file
+                        + " must be one JSON object without repeated fields, but was Unexpected end-of-input");
         assertThat(errors()).contains("at line 2, column 10\n");
         nothingWritten();
     }
@@ -198,7 +200,8 @@ class RunJobTest {
 
         assertThat(run(file.toString(), folder.resolve("out").toString())).isZero();
         String printed = out.toString(StandardCharsets.UTF_8);
-        assertThat(printed).contains("PROBLEMS: ")
+        assertThat(printed)
+                .contains("PROBLEMS: ")
                 .contains("  finding: no equal division: 9 gauges of 372.065828 mm pass the greatest gauge")
                 .contains("    mend: overhang into the gutter, on the slope: 51.5 mm more; 10 gauges of 340.009245 mm")
                 .contains("  top: mass of metal ..................................... 36.1 kg\n");

@@ -49,7 +49,9 @@ class TenCallsTest {
         // rise 1875 over run 3000 is 5 in 8; area = 5.2 × 3.15 ÷ cos(arctan(5/8))
         assertThat(roof.face("main").pitch().tan()).isEqualTo(5.0 / 8, org.assertj.core.api.Assertions.within(1e-15));
         assertThat(roof.areaAlongSlope().toSquareMetres())
-                .isEqualTo(5.2 * 3.15 * Math.sqrt(64 + 25) / 8, org.assertj.core.api.Assertions.within(1e-8)); // nm storage
+                .isEqualTo(
+                        5.2 * 3.15 * Math.sqrt(64 + 25) / 8,
+                        org.assertj.core.api.Assertions.within(1e-8)); // nm storage
     }
 
     @Test
@@ -69,8 +71,9 @@ class TenCallsTest {
         // 700 ÷ 1 = 700 is over 400, 700 ÷ 2 = 350 is under 360
         assertThat(courses.value()).isEmpty();
         assertThat(courses.problems().get(0).message())
-                .isEqualTo("no equal division: 1 gauge of 700 mm passes the greatest gauge of 400 mm by 300 mm, and 2 gauges of 350 mm"
-                        + " fall short of the least gauge of 360 mm by 10 mm");
+                .isEqualTo(
+                        "no equal division: 1 gauge of 700 mm passes the greatest gauge of 400 mm by 300 mm, and 2 gauges of 350 mm"
+                                + " fall short of the least gauge of 360 mm by 10 mm");
         assertThat(courses.problems().get(0).mends()).isNotEmpty();
     }
 
@@ -100,7 +103,8 @@ class TenCallsTest {
                 .addAllowances(Allowance.breakage(percent(3)), Allowance.cutting(percent(2)))
                 .stock(Stock.packs(180))
                 .build();
-        OrderLine tiles = Order.ofLines(OrderLine.of("tile", Amount.pieces(187), terms)).line("tile");
+        OrderLine tiles =
+                Order.ofLines(OrderLine.of("tile", Amount.pieces(187), terms)).line("tile");
 
         assertThat(tiles.needed()).hasToString("196.35"); // 187 × 1.05
         assertThat(tiles.toBuyInWords()).isEqualTo("2 packs of 180");
@@ -116,7 +120,15 @@ class TenCallsTest {
         assertThat(forJson)
                 .extracting(problem -> problem.get("where"))
                 .containsExactlyInAnyOrder(
-                        "/version", "/name", "/rules", "/exposure", "/roof", "/covering", "/settingOut", "/underlay", "/order",
+                        "/version",
+                        "/name",
+                        "/rules",
+                        "/exposure",
+                        "/roof",
+                        "/covering",
+                        "/settingOut",
+                        "/underlay",
+                        "/order",
                         "/colour");
     }
 

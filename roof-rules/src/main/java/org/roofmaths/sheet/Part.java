@@ -55,7 +55,8 @@ final class Part {
 
     /** Repeats the problems of a part where a reader looks for it; the ways to mend them stand at the top of the sheet. */
     Part problems(String face, List<Problem> problems) {
-        problems.forEach(problem -> remark(face + ": " + problem.message() + ". The top of the sheet says what would mend it."));
+        problems.forEach(
+                problem -> remark(face + ": " + problem.message() + ". The top of the sheet says what would mend it."));
         return this;
     }
 

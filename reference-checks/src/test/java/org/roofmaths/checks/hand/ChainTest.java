@@ -22,16 +22,20 @@ class ChainTest {
     @ParameterizedTest
     @ValueSource(strings = {"fernside", "tollbar"})
     void every_step_of_the_chain_is_answered_or_does_not_apply(String job) throws IOException {
-        SiteSheet sheet = SiteSheet.of(Job.attemptFromTree(JobFile.read(job).orThrow()).orThrow());
+        SiteSheet sheet =
+                SiteSheet.of(Job.attemptFromTree(JobFile.read(job).orThrow()).orThrow());
         List<NamedCsvRecord> chain;
         try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().ofNamedCsvRecord(Path.of("data/hand/chain.csv"))) {
-            chain = csv.stream().filter(line -> line.getField("job").equals(job)).toList();
+            chain = csv.stream()
+                    .filter(line -> line.getField("job").equals(job))
+                    .toList();
         }
 
         assertThat(chain).hasSize(SheetStep.values().length);
         assertThat(sheet.sections()).extracting(SheetSection::step).containsExactly(SheetStep.values());
         for (NamedCsvRecord line : chain) {
-            SheetStep step = SheetStep.values()[Integer.parseInt(line.getField("step").substring(1)) - 1];
+            SheetStep step =
+                    SheetStep.values()[Integer.parseInt(line.getField("step").substring(1)) - 1];
             SheetSection section = sheet.section(step);
             boolean saysWhyNot = section.items().stream()
                     .anyMatch(item -> item instanceof SheetSentence sentence

@@ -45,7 +45,8 @@ final class FernsideProbes {
                 .line("a08-13", "main: battens")
                 .probe("a08-14", () -> metres(p, "main: battens together"))
                 .outcome("a08-03", "batten", "nhbc-standards/2021");
-        p.line("a09-02", "main: first batten, top edge of the batten").line("a09-03", "main: top batten, top edge of the batten");
+        p.line("a09-02", "main: first batten, top edge of the batten")
+                .line("a09-03", "main: top batten, top edge of the batten");
         gauge(p);
         columns(p);
         p.margin("a14-03", "verge overhang, main right", "roofing-consultancy-articles/tips")
@@ -79,7 +80,10 @@ final class FernsideProbes {
                 .slopeAngle("a03-15", "main right verge")
                 .trueLength("a03-17", "main left side abutment")
                 .slopeAngle("a03-18", "main left side abutment")
-                .probe("a03-01", () -> SheetProbes.plain(p.roof().edge("main right verge").planLength()))
+                .probe(
+                        "a03-01",
+                        () -> SheetProbes.plain(
+                                p.roof().edge("main right verge").planLength()))
                 .probe("a22-06", () -> SheetProbes.plain(p.roof().face("main").fasciaHeight()));
         p.line("a03-02", "main: slope length, fascia to apex")
                 .line("a03-05", "main: width along the eaves")
@@ -109,10 +113,30 @@ final class FernsideProbes {
                 .rule("a08-06", "bs-5534/unstated", Subjects.UNDERLAY_HORIZONTAL_LAP, tile)
                 .rule("a08-17", "nhbc-standards/2021", Subjects.LEAST_BATTEN_LENGTH, tile)
                 .rule("a09-07", "nhbc-standards/2021", Subjects.EAVES_OVERHANG, tile)
-                .rule("a14-01", "roofing-consultancy-articles/tips", Subjects.VERGE_OVERHANG, tile, range -> range.lower().orElseThrow())
-                .rule("a14-02", "roofing-consultancy-articles/tips", Subjects.VERGE_OVERHANG, tile, range -> range.upper().orElseThrow())
-                .rule("a14-04", "trade-practice/undated", Subjects.VERGE_OVERHANG, tile, range -> range.lower().orElseThrow())
-                .rule("a14-05", "trade-practice/undated", Subjects.VERGE_OVERHANG, tile, range -> range.upper().orElseThrow())
+                .rule(
+                        "a14-01",
+                        "roofing-consultancy-articles/tips",
+                        Subjects.VERGE_OVERHANG,
+                        tile,
+                        range -> range.lower().orElseThrow())
+                .rule(
+                        "a14-02",
+                        "roofing-consultancy-articles/tips",
+                        Subjects.VERGE_OVERHANG,
+                        tile,
+                        range -> range.upper().orElseThrow())
+                .rule(
+                        "a14-04",
+                        "trade-practice/undated",
+                        Subjects.VERGE_OVERHANG,
+                        tile,
+                        range -> range.lower().orElseThrow())
+                .rule(
+                        "a14-05",
+                        "trade-practice/undated",
+                        Subjects.VERGE_OVERHANG,
+                        tile,
+                        range -> range.upper().orElseThrow())
                 .rule("a15-01", NOW, Subjects.LEAST_LEAD_CODE, lead)
                 .rule("a15-02", "bs-en-12588/unstated", Subjects.LEAD_MASS, tile.withFact(Facts.LEAD_CODE, 4))
                 .rule("a15-03", NOW, Subjects.LONGEST_PIECE, lead)
@@ -163,7 +187,9 @@ final class FernsideProbes {
 
     private static void columns(SheetProbes p) {
         p.line("a12-18", "main: cover width")
-                .probe("a12-22", () -> BigDecimal.valueOf(p.table(COLUMNS).rows().size()))
+                .probe(
+                        "a12-22",
+                        () -> BigDecimal.valueOf(p.table(COLUMNS).rows().size()))
                 .probe("a12-23", () -> p.order("invented profiled tile").net().toBigDecimal())
                 .probe("a12-24", () -> p.order("half unit").net().toBigDecimal())
                 .cells("a12-", 25, COLUMNS, 2)
@@ -184,8 +210,14 @@ final class FernsideProbes {
                 .line("a15-61", "side: pieces")
                 .line("a15-62", "side: metal with laps")
                 .line("a15-63", "side: mass of metal")
-                .probe("a15-28", () -> SheetProbes.number(p.table("side: steps").rows().get(0).get(1)))
-                .probe("a15-29", () -> SheetProbes.number(last(p.table("side: steps").rows()).get(1)))
+                .probe(
+                        "a15-28",
+                        () -> SheetProbes.number(
+                                p.table("side: steps").rows().get(0).get(1)))
+                .probe(
+                        "a15-29",
+                        () -> SheetProbes.number(
+                                last(p.table("side: steps").rows()).get(1)))
                 .probe("a15-70", () -> new BigDecimal(p.value("top: mass of metal") + p.value("side: mass of metal")));
     }
 
@@ -210,16 +242,23 @@ final class FernsideProbes {
                 .line("a17-09", "high: vents by area")
                 .line("a17-11", "high: vents, one at least in every bay")
                 .line("a17-14", "low, main eaves: slot if it is open only between rafters")
-                .probe("a17-12", () -> new BigDecimal(
-                        p.value("high: free area provided") - p.value("high, main top abutment: free area")));
+                .probe(
+                        "a17-12",
+                        () -> new BigDecimal(
+                                p.value("high: free area provided") - p.value("high, main top abutment: free area")));
     }
 
     private static void order(SheetProbes p) {
         p.probe("a19-01", () -> p.order("unit nail").net().toBigDecimal())
                 .probe("a19-04", () -> p.order("batten nail").net().toBigDecimal())
                 .probe("a20-01", () -> p.order("invented profiled tile").net().toBigDecimal())
-                .probe("a20-02", () -> p.order("invented profiled tile").needed().toBigDecimal())
-                .probe("a20-03", () -> BigDecimal.valueOf(p.order("invented profiled tile").numberToBuy().orElseThrow()))
+                .probe(
+                        "a20-02",
+                        () -> p.order("invented profiled tile").needed().toBigDecimal())
+                .probe(
+                        "a20-03",
+                        () -> BigDecimal.valueOf(
+                                p.order("invented profiled tile").numberToBuy().orElseThrow()))
                 .probe("a20-04", () -> p.order("invented profiled tile").toBuy().toBigDecimal())
                 .probe("a20-05", () -> p.order("invented profiled tile").left().toBigDecimal())
                 .probe("a20-06", () -> p.order("half unit").net().toBigDecimal())
@@ -227,10 +266,16 @@ final class FernsideProbes {
                 .probe("a20-08", () -> p.order("half unit").toBuy().toBigDecimal())
                 .probe("a20-09", () -> p.order("batten 25").net().toBigDecimal())
                 .probe("a20-10", () -> p.order("batten 25").needed().toBigDecimal())
-                .probe("a20-11", () -> BigDecimal.valueOf(p.order("batten 25").numberToBuy().orElseThrow()))
+                .probe(
+                        "a20-11",
+                        () -> BigDecimal.valueOf(
+                                p.order("batten 25").numberToBuy().orElseThrow()))
                 .probe("a20-12", () -> p.order("batten 25").left().toBigDecimal())
                 .probe("a20-13", () -> p.order("underlay").net().toBigDecimal())
-                .probe("a20-14", () -> BigDecimal.valueOf(p.order("underlay").numberToBuy().orElseThrow()))
+                .probe(
+                        "a20-14",
+                        () -> BigDecimal.valueOf(
+                                p.order("underlay").numberToBuy().orElseThrow()))
                 .probe("a20-15", () -> p.order("underlay").left().toBigDecimal())
                 .probe("a20-16", () -> p.order("unit nail").toBuy().toBigDecimal())
                 .probe("a20-17", () -> p.order("batten nail").toBuy().toBigDecimal())

@@ -34,7 +34,9 @@ class HandPagesTest {
     }
 
     private static SheetProbes probes(String job) throws IOException {
-        return new SheetProbes(job, SiteSheet.of(Job.attemptFromTree(JobFile.read(job).orThrow()).orThrow()));
+        return new SheetProbes(
+                job,
+                SiteSheet.of(Job.attemptFromTree(JobFile.read(job).orThrow()).orThrow()));
     }
 
     private static void compare(String job, Map<String, Supplier<Object>> probes) throws IOException {
@@ -65,7 +67,8 @@ class HandPagesTest {
                 wrong.add(row.id() + ": agrees now, but still stands in the list of differences");
             }
             if (!same && !differences.containsKey(row.id())) {
-                wrong.add(row.id() + ": " + row.what() + " is " + row.value() + " " + row.unit() + " by hand, but " + got);
+                wrong.add(row.id() + ": " + row.what() + " is " + row.value() + " " + row.unit() + " by hand, but "
+                        + got);
             }
             agree += same ? 1 : 0;
             differ += same ? 0 : 1;
@@ -73,7 +76,8 @@ class HandPagesTest {
         }
         write(job, report, agree, differ, without);
         assertThat(wrong).isEmpty();
-        assertThat(probes.keySet()).isSubsetOf(rows.stream().map(HandPage.Row::id).toList());
+        assertThat(probes.keySet())
+                .isSubsetOf(rows.stream().map(HandPage.Row::id).toList());
         assertThat(agree).isGreaterThan(rows.size() / 2);
     }
 
@@ -83,9 +87,12 @@ class HandPagesTest {
                 : row.value().equals(got.toString());
     }
 
-    private static void write(String job, Map<String, String> report, int agree, int differ, int without) throws IOException {
-        StringBuilder text = new StringBuilder("# " + job + ": " + agree + " agree, " + differ + " differ, " + without + " not covered\n\n");
-        report.forEach((id, result) -> text.append("- ").append(id).append(": ").append(result).append('\n'));
+    private static void write(String job, Map<String, String> report, int agree, int differ, int without)
+            throws IOException {
+        StringBuilder text = new StringBuilder(
+                "# " + job + ": " + agree + " agree, " + differ + " differ, " + without + " not covered\n\n");
+        report.forEach((id, result) ->
+                text.append("- ").append(id).append(": ").append(result).append('\n'));
         Files.createDirectories(Path.of("target"));
         Files.writeString(Path.of("target/hand-" + job + ".md"), text);
     }

@@ -88,7 +88,8 @@ final class SheetProbes {
     SheetTable table(String start) {
         return sheet.sections().stream()
                 .flatMap(section -> section.items().stream())
-                .filter(item -> item instanceof SheetTable table && table.title().startsWith(start))
+                .filter(item ->
+                        item instanceof SheetTable table && table.title().startsWith(start))
                 .map(SheetTable.class::cast)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("no table \"" + start + "\""));
@@ -125,7 +126,9 @@ final class SheetProbes {
     }
 
     SheetProbes marginPercent(String id, String label, String edition) {
-        return probe(id, () -> BigDecimal.valueOf(check(label, edition).marginPercent().orElseThrow()));
+        return probe(
+                id,
+                () -> BigDecimal.valueOf(check(label, edition).marginPercent().orElseThrow()));
     }
 
     SheetProbes outcome(String id, String label, String edition) {
@@ -135,8 +138,13 @@ final class SheetProbes {
     /** A figure of a document, asked of the rules themselves. */
     <V> SheetProbes rule(String id, String edition, Subject<V> subject, Situation situation, Function<V, Object> read) {
         String[] parts = edition.split("/");
-        return probe(id, () -> plain(read.apply(
-                Rules.of("gb").edition(parts[0], parts[1]).find(subject, situation).orThrow().value())));
+        return probe(
+                id,
+                () -> plain(read.apply(Rules.of("gb")
+                        .edition(parts[0], parts[1])
+                        .find(subject, situation)
+                        .orThrow()
+                        .value())));
     }
 
     <V> SheetProbes rule(String id, String edition, Subject<V> subject, Situation situation) {
@@ -147,10 +155,22 @@ final class SheetProbes {
     Roof roof() {
         JobRoof r = sheet.job().roof();
         return r.kind() == JobRoof.Kind.LEAN_TO
-                ? Roofs.leanTo().wallLength(r.along()).projection(r.across()).slope(r.slope()).eavesOverhang(r.eavesOverhang())
-                        .left(r.left()).right(r.right()).build()
-                : Roofs.duoPitch().length(r.along()).span(r.across()).slope(r.slope()).eavesOverhang(r.eavesOverhang())
-                        .left(r.left()).right(r.right()).build();
+                ? Roofs.leanTo()
+                        .wallLength(r.along())
+                        .projection(r.across())
+                        .slope(r.slope())
+                        .eavesOverhang(r.eavesOverhang())
+                        .left(r.left())
+                        .right(r.right())
+                        .build()
+                : Roofs.duoPitch()
+                        .length(r.along())
+                        .span(r.across())
+                        .slope(r.slope())
+                        .eavesOverhang(r.eavesOverhang())
+                        .left(r.left())
+                        .right(r.right())
+                        .build();
     }
 
     SheetProbes trueLength(String id, String edge) {

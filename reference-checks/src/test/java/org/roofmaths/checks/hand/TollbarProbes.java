@@ -39,8 +39,12 @@ final class TollbarProbes {
     private TollbarProbes() {}
 
     static Map<String, Supplier<Object>> of(SheetProbes p) {
-        p.line("a01-01", "run, plate to apex").line("a01-02", "rise, plate to apex").line("a01-03", "height of the apex line");
-        p.probe("a02-04", () -> SheetProbes.number(p.table("Slope length").rows().get(0).get(4)));
+        p.line("a01-01", "run, plate to apex")
+                .line("a01-02", "rise, plate to apex")
+                .line("a01-03", "height of the apex line");
+        p.probe(
+                "a02-04",
+                () -> SheetProbes.number(p.table("Slope length").rows().get(0).get(4)));
         p.line("a03-02", "back: slope length, fascia to apex")
                 .line("a02-01", "front: slope length, fascia to apex")
                 .line("a03-05", "front: width along the eaves")
@@ -55,12 +59,21 @@ final class TollbarProbes {
                 .line("a04-04", "bays between rafters");
         p.trueLength("a03-13", "front eaves")
                 .trueLength("a03-14", "back eaves")
-                .probe("a03-15", () -> SheetProbes.plain(p.roof().edges(EdgeKind.RIDGE).get(0).trueLength()))
+                .probe(
+                        "a03-15",
+                        () -> SheetProbes.plain(
+                                p.roof().edges(EdgeKind.RIDGE).get(0).trueLength()))
                 .trueLength("a03-16", "back left verge")
                 .trueLength("a03-17", "back right verge")
                 .slopeAngle("a03-21", "front left verge")
-                .probe("a03-20", () -> SheetProbes.plain(p.roof().edge("front left verge").planLength()))
-                .probe("a03-22", () -> SheetProbes.plain(p.roof().edges(EdgeKind.RIDGE).get(0).angleInside()))
+                .probe(
+                        "a03-20",
+                        () -> SheetProbes.plain(
+                                p.roof().edge("front left verge").planLength()))
+                .probe(
+                        "a03-22",
+                        () -> SheetProbes.plain(
+                                p.roof().edges(EdgeKind.RIDGE).get(0).angleInside()))
                 .probe("a22-10", () -> SheetProbes.plain(p.roof().face("front").fasciaHeight()))
                 .line("a24-02", "back: headlap got")
                 .line("a24-04", "front left: headlap got")
@@ -77,8 +90,18 @@ final class TollbarProbes {
                 .rule("a05-07", "notes-on-building-construction/fidler", Subjects.LEAST_PITCH, SLATE)
                 .rule("a05-12", "notes-on-building-construction/fidler", Subjects.LEAST_HEADLAP, SLATE)
                 .rule("a14-05", "roof-tiling-and-slating/2013", Subjects.RIDGE_COVER, SLATE.at(Detail.RIDGE))
-                .rule("a12-16", "roofing-consultancy-articles/tips", Subjects.VERGE_OVERHANG, SLATE, range -> range.lower().orElseThrow())
-                .rule("a12-17", "roofing-consultancy-articles/tips", Subjects.VERGE_OVERHANG, SLATE, range -> range.upper().orElseThrow())
+                .rule(
+                        "a12-16",
+                        "roofing-consultancy-articles/tips",
+                        Subjects.VERGE_OVERHANG,
+                        SLATE,
+                        range -> range.lower().orElseThrow())
+                .rule(
+                        "a12-17",
+                        "roofing-consultancy-articles/tips",
+                        Subjects.VERGE_OVERHANG,
+                        SLATE,
+                        range -> range.upper().orElseThrow())
                 .rule("a17-03", "ad-f2/1995", Subjects.LOW_VENT_GAP, SLATE)
                 .outcome("a05-10", "headlap, back", NOW);
         suitability(p);
@@ -89,7 +112,10 @@ final class TollbarProbes {
         p.outcome("a08-03", "batten", "nhbc-standards/2021")
                 .line("a08-07", "front: rows of underlay")
                 .probe("a08-09", () -> p.order("underlay").net().toBigDecimal())
-                .probe("a08-10", () -> BigDecimal.valueOf(p.order("underlay").numberToBuy().orElseThrow()))
+                .probe(
+                        "a08-10",
+                        () -> BigDecimal.valueOf(
+                                p.order("underlay").numberToBuy().orElseThrow()))
                 .probe("a08-11", () -> p.order("underlay").left().toBigDecimal())
                 .line("a08-13", "front: battens")
                 .probe("a08-14", () -> p.order("batten 25").net().toBigDecimal());
@@ -157,7 +183,9 @@ final class TollbarProbes {
         List<List<String>> rows = p.table(table).rows();
         for (int i = 0; i < rows.size(); i++) {
             String cell = rows.get(i).get(2);
-            p.probe("a12-" + SheetProbes.two(first + i), () -> SheetProbes.number(cell).add(BigDecimal.valueOf(50)));
+            p.probe(
+                    "a12-" + SheetProbes.two(first + i),
+                    () -> SheetProbes.number(cell).add(BigDecimal.valueOf(50)));
         }
     }
 
@@ -183,10 +211,16 @@ final class TollbarProbes {
                 .probe("a20-08", () -> p.order("ridge unit").toBuy().toBigDecimal())
                 .probe("a20-09", () -> p.order("batten 25").net().toBigDecimal())
                 .probe("a20-10", () -> p.order("batten 25").needed().toBigDecimal())
-                .probe("a20-11", () -> BigDecimal.valueOf(p.order("batten 25").numberToBuy().orElseThrow()))
+                .probe(
+                        "a20-11",
+                        () -> BigDecimal.valueOf(
+                                p.order("batten 25").numberToBuy().orElseThrow()))
                 .probe("a20-12", () -> p.order("batten 25").left().toBigDecimal())
                 .probe("a20-13", () -> p.order("underlay").net().toBigDecimal())
-                .probe("a20-14", () -> BigDecimal.valueOf(p.order("underlay").numberToBuy().orElseThrow()))
+                .probe(
+                        "a20-14",
+                        () -> BigDecimal.valueOf(
+                                p.order("underlay").numberToBuy().orElseThrow()))
                 .probe("a20-15", () -> p.order("unit nail").toBuy().toBigDecimal())
                 .probe("a20-16", () -> p.order("batten nail").toBuy().toBigDecimal())
                 .line("a21-03", "mass as bought")

@@ -28,7 +28,11 @@ final class ReadmeSnippet {
         Courses courses = Courses.divide(Ends.of(mm(3912), mm(3897)), Range.closed(mm(320), mm(345)));
         System.out.println(roof);
         System.out.println(courses);
-        System.out.print(CommonRafter.of(metres(3), pitch("35°")).working().at(CommonRafter.LENGTH).working().toText());
+        System.out.print(CommonRafter.of(metres(3), pitch("35°"))
+                .working()
+                .at(CommonRafter.LENGTH)
+                .working()
+                .toText());
         // end
     }
 }

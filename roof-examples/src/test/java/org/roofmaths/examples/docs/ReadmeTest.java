@@ -22,7 +22,8 @@ import org.junit.jupiter.api.Test;
 
 /** The README says what happens: its snippets are compiled and run, and their printed output is compared. */
 class ReadmeTest {
-    private static final Pattern BLOCK = Pattern.compile("(?m)^```(\\w*)\\R(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE);
+    private static final Pattern BLOCK =
+            Pattern.compile("(?m)^```(\\w*)\\R(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE);
 
     private static String readme() throws IOException {
         return Files.readString(Path.of("../README.md"));
@@ -52,9 +53,10 @@ class ReadmeTest {
 
     @Test
     void the_java_snippet_is_the_compiled_one_and_prints_what_the_readme_says() throws IOException {
-        String source = Files.readString(
-                Path.of("src/test/java/org/roofmaths/examples/docs/ReadmeSnippet.java"));
-        String compiled = source.substring(source.indexOf("// snippet\n") + "// snippet\n".length(), source.indexOf("\n        // end"))
+        String source = Files.readString(Path.of("src/test/java/org/roofmaths/examples/docs/ReadmeSnippet.java"));
+        String compiled = source.substring(
+                                source.indexOf("// snippet\n") + "// snippet\n".length(),
+                                source.indexOf("\n        // end"))
                         .stripIndent()
                 + "\n";
         assertThat(blocks("In Java", "java")).containsExactly(compiled);
@@ -86,17 +88,24 @@ class ReadmeTest {
                     continue;
                 }
                 number++;
-                SnippetEvent event = shell.eval(line.substring("jshell> ".length()) + ";").get(0);
+                SnippetEvent event =
+                        shell.eval(line.substring("jshell> ".length()) + ";").get(0);
                 assertThat(event.status())
-                        .as(() -> line + " in " + shell.diagnostics(event.snippet())
-                                .map(problem -> problem.getMessage(Locale.ROOT))
-                                .toList())
+                        .as(() -> line + " in "
+                                + shell.diagnostics(event.snippet())
+                                        .map(problem -> problem.getMessage(Locale.ROOT))
+                                        .toList())
                         .isEqualTo(Snippet.Status.VALID);
                 String name = event.snippet() instanceof VarSnippet named
                                 && event.snippet().subKind() != Snippet.SubKind.TEMP_VAR_EXPRESSION_SUBKIND
                         ? named.name()
                         : "$" + number;
-                answered.append(line).append('\n').append(name).append(" ==> ").append(event.value()).append('\n');
+                answered.append(line)
+                        .append('\n')
+                        .append(name)
+                        .append(" ==> ")
+                        .append(event.value())
+                        .append('\n');
             }
         }
         assertThat(answered.toString()).isEqualTo(blocks("In JShell", "text").get(0));
@@ -114,6 +123,8 @@ class ReadmeTest {
     void every_file_it_links_to_is_there() throws IOException {
         Matcher links = Pattern.compile("\\]\\(([^)#]+)\\)").matcher(readme());
         List<String> paths = links.results().map(result -> result.group(1)).collect(Collectors.toList());
-        assertThat(paths).isNotEmpty().allSatisfy(path -> assertThat(Path.of("..", path)).exists());
+        assertThat(paths)
+                .isNotEmpty()
+                .allSatisfy(path -> assertThat(Path.of("..", path)).exists());
     }
 }
