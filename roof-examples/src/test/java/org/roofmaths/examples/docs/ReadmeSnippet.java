@@ -26,13 +26,9 @@ final class ReadmeSnippet {
                 .eavesOverhang(level(mm(150)))
                 .build();
         Courses courses = Courses.divide(Ends.of(mm(3912), mm(3897)), Range.closed(mm(320), mm(345)));
-        System.out.println(roof);
-        System.out.println(courses);
-        System.out.print(CommonRafter.of(metres(3), pitch("35°"))
-                .working()
-                .at(CommonRafter.LENGTH)
-                .working()
-                .toText());
+        CommonRafter rafter = CommonRafter.of(metres(3), pitch("35°"));
+        System.out.println(roof + "\n" + courses);
+        System.out.print(rafter.working().at(CommonRafter.LENGTH).working().toText());
         // end
     }
 }
