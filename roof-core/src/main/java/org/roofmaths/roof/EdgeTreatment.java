@@ -81,12 +81,9 @@ public sealed interface EdgeTreatment extends Serializable
             return new Eaves(pitch, overhang, Figure.given(height));
         }
 
-        /**
-         * Returns the height of the rafter plane at the fascia line: plate height − overhang × tan(pitch), in metres.
-         */
-        double fasciaHeightInMetres() {
-            return plateHeight.value().toMetres()
-                    - overhang.value().toMetres() * pitch.value().tan();
+        /** Returns the height of the rafter plane at the fascia line: plate height − overhang × tan(pitch). */
+        public Length fasciaHeight() {
+            return plateHeight.value().minus(pitch.value().riseOver(overhang.value()));
         }
 
         /** Returns for example {@code eaves at 35°}. */

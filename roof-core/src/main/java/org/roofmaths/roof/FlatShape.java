@@ -46,12 +46,14 @@ public final class FlatShape implements Serializable {
             ProblemCode.of("flat-shape.not-on-face", "Ask for a level between the eaves and the top of the face.");
 
     private final List<FacePoint> corners;
+    private final int eavesRight;
     private final int topLeft;
     private final int topRight;
     private final @Nullable Pitch pitch;
 
-    private FlatShape(List<FacePoint> corners, int topLeft, int topRight, @Nullable Pitch pitch) {
+    private FlatShape(List<FacePoint> corners, int eavesRight, int topLeft, int topRight, @Nullable Pitch pitch) {
         this.corners = List.copyOf(corners);
+        this.eavesRight = eavesRight;
         this.topLeft = topLeft;
         this.topRight = topRight;
         this.pitch = pitch;
@@ -163,15 +165,21 @@ public final class FlatShape implements Serializable {
                     "keep clear of side " + (pair[0] + 1)));
         }
         problems.throwIfErrors();
-        return points.size() == 4 ? new FlatShape(points, 3, 2, null) : withHighestTop(points, null);
+        return points.size() == 4 ? new FlatShape(points, 1, 3, 2, null) : withHighestTop(points, 1, null);
     }
 
     /** A face of a solved roof, whose corners are known to be sound: its top is where it reaches highest. */
     static FlatShape ofSolvedFace(List<FacePoint> corners, Pitch pitch) {
-        return withHighestTop(corners, pitch);
+        int right = 1;
+        for (int i = 2; i < corners.size(); i++) {
+            boolean further = corners.get(i).up().isZero()
+                    && corners.get(i).along().isLongerThan(corners.get(right).along());
+            right = further ? i : right;
+        }
+        return withHighestTop(corners, right, pitch);
     }
 
-    private static FlatShape withHighestTop(List<FacePoint> points, @Nullable Pitch pitch) {
+    private static FlatShape withHighestTop(List<FacePoint> points, int eavesRight, @Nullable Pitch pitch) {
         int left = 0;
         int right = 0;
         for (int i = 1; i < points.size(); i++) {
@@ -184,7 +192,7 @@ public final class FlatShape implements Serializable {
                 right = points.get(i).along().isLongerThan(points.get(right).along()) ? i : right;
             }
         }
-        return new FlatShape(points, left, right, pitch);
+        return new FlatShape(points, eavesRight, left, right, pitch);
     }
 
     /**
@@ -207,7 +215,7 @@ public final class FlatShape implements Serializable {
 
     /** Returns the width along the eaves. */
     public Length eavesWidth() {
-        return corners.get(1).along().minus(corners.get(0).along());
+        return corners.get(eavesRight).along().minus(corners.get(0).along());
     }
 
     /** Returns the width along the top, measured parallel to the eaves; zero where the face runs to a point. */
@@ -331,7 +339,7 @@ public final class FlatShape implements Serializable {
      * @return the shape with that pitch
      */
     public FlatShape withPitch(Pitch known) {
-        return new FlatShape(corners, topLeft, topRight, Objects.requireNonNull(known, "known"));
+        return new FlatShape(corners, eavesRight, topLeft, topRight, Objects.requireNonNull(known, "known"));
     }
 
     @Override

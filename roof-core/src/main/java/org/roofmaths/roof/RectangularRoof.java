@@ -187,41 +187,10 @@ final class RectangularRoof {
             figures.put(names.get(2), new FaceFigures(width, width, run));
         }
         RoofPlan plan = new RoofPlan(bothSides ? "duo-pitch" : "lean-to", List.of(sides), figures, problems.list());
-        double across = width.value().toMetres();
-        double in = run.value().plus(level.value()).toMetres();
-        double fascia = slope.plateHeight().value().toMetres()
-                - level.value().toMetres() * slope.pitch().value().tan();
-        double apex = slope.plateHeight().value().toMetres()
-                + run.value().toMetres() * slope.pitch().value().tan();
-        return new Roof(plan, bothSides ? twoSlopes(across, in, fascia, apex) : oneSlope(across, in, fascia, apex));
+        return Roof.over(plan);
     }
 
     private static EdgeTreatment treatment(RoofEnd end) {
         return end instanceof RoofEnd.Verge ? EdgeTreatment.gable() : EdgeTreatment.abutment();
-    }
-
-    private static LiftedFaces oneSlope(double width, double run, double fascia, double apex) {
-        return new LiftedFaces(
-                new double[] {0, width, width, 0},
-                new double[] {0, 0, run, run},
-                new double[] {fascia, fascia, apex, apex},
-                List.of(new LiftedFaces.Loop(
-                        0, new int[] {0, 1, 2, 3}, new int[] {outside(0), outside(1), outside(2), outside(3)})));
-    }
-
-    private static LiftedFaces twoSlopes(double width, double run, double fascia, double apex) {
-        return new LiftedFaces(
-                new double[] {0, width, width, 0, width, 0},
-                new double[] {0, 0, 2 * run, 2 * run, run, run},
-                new double[] {fascia, fascia, fascia, fascia, apex, apex},
-                List.of(
-                        new LiftedFaces.Loop(
-                                0, new int[] {0, 1, 4, 5}, new int[] {outside(0), outside(1), 1, outside(3)}),
-                        new LiftedFaces.Loop(
-                                2, new int[] {2, 3, 5, 4}, new int[] {outside(2), outside(3), 0, outside(1)})));
-    }
-
-    private static int outside(int side) {
-        return side - LiftedFaces.OUTSIDE;
     }
 }

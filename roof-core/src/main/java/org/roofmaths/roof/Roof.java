@@ -2,13 +2,13 @@ package org.roofmaths.roof;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.roofmaths.problem.Attempt;
 import org.roofmaths.problem.Problem;
 import org.roofmaths.problem.ProblemCode;
 import org.roofmaths.problem.ProblemsException;
@@ -60,6 +60,34 @@ public final class Roof implements HasWorking, Serializable {
     public static final ProblemCode NO_SUCH_EDGE =
             ProblemCode.of("roof.no-such-edge", "List the edges of the roof and pick one by its name.");
 
+    /** A pitch is too flat or too steep to be carried exactly. */
+    public static final ProblemCode PITCH_OUT_OF_RANGE =
+            ProblemCode.of("roof.pitch-out-of-range", "Check the pitch and its unit.");
+
+    /** Sides of the plan come too close to tell whether they touch. */
+    public static final ProblemCode TOO_CLOSE =
+            ProblemCode.of("roof.too-close", "Take out sides and gaps of a few nanometres; they are slips of rounding.");
+
+    /** Two eaves run on in one line at two pitches, and one of them would have a face without area. */
+    public static final ProblemCode UNEQUAL_IN_LINE = ProblemCode.of(
+            "roof.unequal-in-line", "Give both one pitch, or make a corner where the pitch changes.");
+
+    /** Two eaves share a corner but not a level. */
+    public static final ProblemCode LEVELS_AT_CORNER = ProblemCode.of(
+            "roof.levels-at-corner", "Bring both fascias to one level, or part them by a gable or a wall.");
+
+    /** A roof rises to an eaves before the eaves starts. */
+    public static final ProblemCode EAVES_OVERRUN =
+            ProblemCode.of("roof.eaves-overrun", "Lower the eaves that is reached, or flatten the roof that reaches it.");
+
+    /** A part of the plan is shut in by gables and walls. */
+    public static final ProblemCode NEVER_COVERED =
+            ProblemCode.of("roof.never-covered", "Make one of the sides around it an eaves.");
+
+    /** The solver's own check refused its result. */
+    public static final ProblemCode NOT_PROVED = ProblemCode.of(
+            "roof.not-proved", "Move a corner by a millimetre, and report the plan: this is a fault of the library.");
+
     /** From this angle on, two slopes fall away from their line to opposite sides rather than round a corner. */
     private static final double RIDGE_RATHER_THAN_HIP = StrictMath.cos(StrictMath.toRadians(135));
 
@@ -72,32 +100,20 @@ public final class Roof implements HasWorking, Serializable {
 
     private record Numbers(Area areaAlongSlope, Area areaOnPlan) implements Serializable {}
 
-    Roof(RoofPlan plan, LiftedFaces lifted) {
+    private Roof(RoofPlan plan, Lifted lifted) {
         this.plan = plan;
         List<PlanSide> sides = plan.sides();
-        PlanPoint origin = sides.get(0).from();
         SpacePoint[] corners = new SpacePoint[lifted.x().length];
         for (int i = 0; i < corners.length; i++) {
             corners[i] = SpacePoint.of(
-                    origin.x().plus(Length.ofMetres(lifted.x()[i])),
-                    origin.y().plus(Length.ofMetres(lifted.y()[i])),
-                    Length.ofMetres(lifted.height()[i]));
+                    lifted.originX().plus(Length.ofMetres(lifted.x()[i])),
+                    lifted.originY().plus(Length.ofMetres(lifted.y()[i])),
+                    lifted.lowest().plus(Length.ofMetres(lifted.height()[i])));
         }
         List<RoofFace> made = new ArrayList<>();
-        for (LiftedFaces.Loop loop : lifted.loops()) {
-            PlanSide side = sides.get(loop.side());
-            made.add(new RoofFace(
-                    this,
-                    made.size(),
-                    side,
-                    Arrays.stream(loop.corners())
-                            .mapToDouble(i -> lifted.x()[i])
-                            .toArray(),
-                    Arrays.stream(loop.corners())
-                            .mapToDouble(i -> lifted.y()[i])
-                            .toArray(),
-                    Arrays.stream(loop.corners()).mapToObj(i -> corners[i]).toList(),
-                    plan.figures().get(side.name())));
+        for (Lifted.Face face : lifted.faces()) {
+            PlanSide side = sides.get(face.side());
+            made.add(new RoofFace(this, made.size(), side, lifted, face, corners, plan.figures().get(side.name())));
         }
         this.faces = List.copyOf(made);
         this.edgesByFace = new int[made.size()][];
@@ -106,35 +122,64 @@ public final class Roof implements HasWorking, Serializable {
         this.numbers = compute(Recorder.off());
     }
 
+    /**
+     * Returns the roof over a plan.
+     *
+     * @param plan the plan
+     * @return the roof
+     * @throws ProblemsException if the plan has no roof, naming the sides and the place
+     */
+    public static Roof over(RoofPlan plan) {
+        return attempt(plan).orThrow();
+    }
+
+    /**
+     * Returns the roof over a plan with what a person should know about it, or why the plan has none.
+     *
+     * @param plan the plan
+     * @return the roof or the problems
+     */
+    public static Attempt<Roof> attempt(RoofPlan plan) {
+        Attempt<Lifted> lifted = Lifted.over(plan);
+        return lifted.value()
+                .map(found -> Attempt.of(new Roof(plan, found), plan.notices()))
+                .orElseGet(() -> Attempt.failed(lifted.problems()));
+    }
+
     /** Makes the edges while the roof is being built. */
     private final class Edges {
-        private final LiftedFaces lifted;
+        private final Lifted lifted;
         private final SpacePoint[] corners;
         private final List<RoofEdge> list = new ArrayList<>();
         private final Map<Long, Integer> numberByCorners = new LinkedHashMap<>();
         private final Map<String, Integer> uses = new LinkedHashMap<>();
 
-        Edges(LiftedFaces lifted, SpacePoint[] corners) {
+        Edges(Lifted lifted, SpacePoint[] corners) {
             this.lifted = lifted;
             this.corners = corners;
-            for (int face = 0; face < faces.size(); face++) {
-                LiftedFaces.Loop loop = lifted.loops().get(face);
-                int n = loop.corners().length;
-                edgesByFace[face] = new int[n];
-                climbs[face] = new boolean[n];
-                for (int i = 0; i < n; i++) {
-                    addSide(face, i, loop.corners()[i], loop.corners()[(i + 1) % n], loop.beyond()[i]);
+            for (int number = 0; number < faces.size(); number++) {
+                Lifted.Face face = lifted.faces().get(number);
+                int sides = face.rings().stream().mapToInt(ring -> ring.length).sum();
+                edgesByFace[number] = new int[sides];
+                climbs[number] = new boolean[sides];
+                int place = 0;
+                for (int r = 0; r < face.rings().size(); r++) {
+                    int[] ring = face.rings().get(r);
+                    for (int i = 0; i < ring.length; i++) {
+                        int beyond = face.beyond().get(r)[i];
+                        addSide(number, place++, ring[i], ring[(i + 1) % ring.length], beyond);
+                    }
                 }
             }
         }
 
         private void addSide(int face, int place, int a, int b, int beyond) {
             long key = ((long) Math.min(a, b) << 32) | Math.max(a, b);
-            Integer known = numberByCorners.get(key);
+            Integer known = Lifted.isFace(beyond) ? numberByCorners.get(key) : null;
             if (known == null) {
                 known = list.size();
                 numberByCorners.put(key, known);
-                list.add(beyond < 0 ? outer(face, a, b, beyond + LiftedFaces.OUTSIDE) : inner(face, beyond, a, b));
+                list.add(Lifted.isFace(beyond) ? inner(face, beyond, a, b) : outer(face, a, b, beyond));
             }
             edgesByFace[face][place] = known;
             climbs[face][place] = !isLevel(a, b) && lifted.height()[b] > lifted.height()[a];
@@ -144,21 +189,21 @@ public final class Roof implements HasWorking, Serializable {
             return corners[a].height().minus(corners[b].height()).abs().compareTo(Length.STORAGE_RESOLUTION) <= 0;
         }
 
-        /** An edge at the outside of the plan; the face lies to the left of the way from a to b. */
-        private RoofEdge outer(int face, int a, int b, int side) {
+        /** An edge at an eaves or a wall; the face lies to the left of the way from a to b. */
+        private RoofEdge outer(int face, int a, int b, int beyond) {
             boolean level = isLevel(a, b);
             boolean climbing = lifted.height()[b] > lifted.height()[a];
-            EdgeTreatment treatment = plan.sides().get(side).treatment();
+            PlanSide side = plan.sides().get(Lifted.side(beyond));
             EdgeKind kind;
-            if (treatment instanceof EdgeTreatment.Eaves) {
+            if (Lifted.isEaves(beyond)) {
                 kind = EdgeKind.EAVES;
-            } else if (treatment instanceof EdgeTreatment.Gable) {
+            } else if (side.treatment() instanceof EdgeTreatment.Gable && !Lifted.isFoot(beyond)) {
                 kind = level ? EdgeKind.MONO_RIDGE : EdgeKind.VERGE;
             } else {
                 kind = level ? EdgeKind.TOP_ABUTMENT : EdgeKind.SIDE_ABUTMENT;
             }
             String end = level ? "" : (climbing ? End.RIGHT : End.LEFT) + " ";
-            String name = unique(faces.get(face).name() + " " + end + kind);
+            String name = unique((kind == EdgeKind.EAVES ? side.name() : faces.get(face).name()) + " " + end + kind);
             // the top of a face runs from its right to its left on the way round
             boolean turned = level ? kind != EdgeKind.EAVES : !climbing;
             int from = turned ? b : a;

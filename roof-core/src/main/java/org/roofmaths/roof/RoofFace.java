@@ -126,8 +126,9 @@ public final class RoofFace implements HasWorking, Serializable {
     private final Figure<Length> plateHeight;
     private final FaceFigures figures;
     private final List<SpacePoint> polygon;
-    private final double[] along;
-    private final double[] in;
+    private final List<List<SpacePoint>> cutouts;
+    private final double[][] along;
+    private final double[][] in;
     private final double eavesX;
     private final double eavesY;
     private final Shape shape;
@@ -156,9 +157,9 @@ public final class RoofFace implements HasWorking, Serializable {
             Roof roof,
             int number,
             PlanSide side,
-            double[] x,
-            double[] y,
-            List<SpacePoint> polygon,
+            Lifted lifted,
+            Lifted.Face face,
+            SpacePoint[] corners,
             @Nullable FaceFigures known) {
         EdgeTreatment.Eaves eaves = (EdgeTreatment.Eaves) side.treatment();
         this.roof = roof;
@@ -167,15 +168,39 @@ public final class RoofFace implements HasWorking, Serializable {
         this.pitch = eaves.pitch();
         this.overhang = eaves.overhang();
         this.plateHeight = eaves.plateHeight();
-        this.polygon = List.copyOf(polygon);
-        double length = StrictMath.hypot(x[1] - x[0], y[1] - y[0]);
-        this.eavesX = (x[1] - x[0]) / length;
-        this.eavesY = (y[1] - y[0]) / length;
-        this.along = new double[x.length];
-        this.in = new double[x.length];
-        for (int i = 1; i < x.length; i++) {
-            along[i] = (x[i] - x[0]) * eavesX + (y[i] - y[0]) * eavesY;
-            in[i] = i == 1 ? 0 : (y[i] - y[0]) * eavesX - (x[i] - x[0]) * eavesY;
+        List<List<SpacePoint>> outlines = new ArrayList<>();
+        for (int[] ring : face.rings()) {
+            List<SpacePoint> points = new ArrayList<>();
+            for (int corner : ring) {
+                points.add(corners[corner]);
+            }
+            outlines.add(List.copyOf(points));
+        }
+        this.polygon = outlines.get(0);
+        this.cutouts = List.copyOf(outlines.subList(1, outlines.size()));
+        int[] around = face.rings().get(0);
+        double length = StrictMath.hypot(
+                lifted.x()[around[1]] - lifted.x()[around[0]], lifted.y()[around[1]] - lifted.y()[around[0]]);
+        this.eavesX = (lifted.x()[around[1]] - lifted.x()[around[0]]) / length;
+        this.eavesY = (lifted.y()[around[1]] - lifted.y()[around[0]]) / length;
+        this.along = new double[face.rings().size()][];
+        this.in = new double[face.rings().size()][];
+        for (int r = 0; r < along.length; r++) {
+            int[] ring = face.rings().get(r);
+            along[r] = new double[ring.length];
+            in[r] = new double[ring.length];
+            for (int i = 0; i < ring.length; i++) {
+                double x = lifted.x()[ring[i]] - lifted.x()[around[0]];
+                double y = lifted.y()[ring[i]] - lifted.y()[around[0]];
+                along[r][i] = x * eavesX + y * eavesY;
+                in[r][i] = y * eavesX - x * eavesY;
+                boolean onEaves = r == 0
+                        && (Lifted.isEaves(face.beyond().get(0)[i])
+                                || Lifted.isEaves(face.beyond().get(0)[i == 0 ? ring.length - 1 : i - 1]));
+                if (onEaves) {
+                    in[r][i] = 0; // to the last digit, whatever the turn of the eaves
+                }
+            }
         }
         this.figures = known != null ? known : found();
         this.shape = shapeFound();
@@ -192,15 +217,17 @@ public final class RoofFace implements HasWorking, Serializable {
     }
 
     private Shape shapeFound() {
-        if (along.length == 3) {
-            return Shape.TRIANGLE;
-        }
-        boolean levelTop =
-                along.length == 4 && Length.ofMetres(in[2] - in[3]).abs().compareTo(Length.STORAGE_RESOLUTION) <= 0;
-        if (!levelTop) {
+        int n = along[0].length;
+        if (along.length > 1 || n > 4) {
             return Shape.OTHER;
         }
-        return figures.eavesWidth().equals(figures.topWidth()) ? Shape.RECTANGLE : Shape.TRAPEZIUM;
+        if (n == 3) {
+            return Shape.TRIANGLE;
+        }
+        if (Length.ofMetres(in[0][2] - in[0][3]).abs().isLongerThan(Length.STORAGE_RESOLUTION)) {
+            return Shape.OTHER;
+        }
+        return figures.eavesWidth().value().equals(figures.topWidth().value()) ? Shape.RECTANGLE : Shape.TRAPEZIUM;
     }
 
     private Numbers compute(Recorder r) {
@@ -239,31 +266,32 @@ public final class RoofFace implements HasWorking, Serializable {
         return new Numbers(rise, fascia, apex, runFromFascia, slope, onPlan, alongSlope);
     }
 
-    /** The area on plan by the corners, taken about the first: half the sum of the cross products. */
+    /** The area on plan by the corners: half the sum of the cross products round each ring. */
     private Area areaByCorners(Recorder r) {
         double twice = 0;
-        for (int i = 1; i + 1 < along.length; i++) {
-            twice += along[i] * in[i + 1] - along[i + 1] * in[i];
+        Expression sum = Expression.number(0);
+        int corner = 0;
+        for (int ring = 0; ring < along.length; ring++) {
+            int n = along[ring].length;
+            for (int i = 0; i < n; i++) {
+                int next = (i + 1) % n;
+                twice += along[ring][i] * in[ring][next] - along[ring][next] * in[ring][i];
+                if (r.isOn()) {
+                    String here = "corner " + (corner + i + 1);
+                    String there = "corner " + (corner + next + 1);
+                    r.use(CORNER_ALONG.at(here), Roof.onPlan(Length.ofMetres(along[ring][i])));
+                    r.use(CORNER_IN.at(here), Roof.onPlan(Length.ofMetres(in[ring][i])));
+                    Expression part = CORNER_ALONG
+                            .at(here)
+                            .times(CORNER_IN.at(there))
+                            .minus(CORNER_ALONG.at(there).times(CORNER_IN.at(here)));
+                    sum = corner + i == 0 ? part : sum.plus(part);
+                }
+            }
+            corner += n;
         }
         Area area = Area.ofSquareMetres(twice / 2);
-        if (!r.isOn()) {
-            return area;
-        }
-        Expression sum = Expression.number(0);
-        for (int i = 1; i < along.length; i++) {
-            r.use(CORNER_ALONG.at("corner " + (i + 1)), Roof.onPlan(Length.ofMetres(along[i])));
-            r.use(CORNER_IN.at("corner " + (i + 1)), Roof.onPlan(Length.ofMetres(in[i])));
-        }
-        for (int i = 1; i + 1 < along.length; i++) {
-            String here = "corner " + (i + 1);
-            String next = "corner " + (i + 2);
-            Expression part = CORNER_ALONG
-                    .at(here)
-                    .times(CORNER_IN.at(next))
-                    .minus(CORNER_ALONG.at(next).times(CORNER_IN.at(here)));
-            sum = i == 1 ? part : sum.plus(part);
-        }
-        return r.record(AREA_ON_PLAN, area, Formula.of(AREA_ON_PLAN, sum.over(2)));
+        return r.isOn() ? r.record(AREA_ON_PLAN, area, Formula.of(AREA_ON_PLAN, sum.over(2))) : area;
     }
 
     /** Returns the name, which is that of the plan side from which the face rises. */
@@ -297,6 +325,14 @@ public final class RoofFace implements HasWorking, Serializable {
      */
     public List<SpacePoint> polygon() {
         return polygon;
+    }
+
+    /**
+     * Returns what the face encloses without covering it, such as a steep courtyard in a flat slope: rings of corners,
+     * clockwise as seen from above; empty for nearly every face. They are taken off the areas.
+     */
+    public List<List<SpacePoint>> cutouts() {
+        return cutouts;
     }
 
     /** Returns the area of the face in its own plane. */
@@ -432,8 +468,8 @@ public final class RoofFace implements HasWorking, Serializable {
 
     private List<FacePoint> corners(double cosine) {
         List<FacePoint> corners = new ArrayList<>();
-        for (int i = 0; i < along.length; i++) {
-            corners.add(FacePoint.of(Length.ofMetres(along[i]), Length.ofMetres(in[i] / cosine)));
+        for (int i = 0; i < along[0].length; i++) {
+            corners.add(FacePoint.of(Length.ofMetres(along[0][i]), Length.ofMetres(in[0][i] / cosine)));
         }
         return corners;
     }
