@@ -16,10 +16,11 @@ import org.roofmaths.roof.internal.UnroofableException;
 import org.roofmaths.units.Length;
 
 /**
- * The faces over a plan as the solver leaves them, put in the terms of the plan: corners in metres from an origin, and each face as
- * rings of corners with what lies beyond each side of a ring.
+ * The faces over a plan as the solver leaves them, put in the terms of the plan: corners in metres from an origin, and
+ * each face as rings of corners with what lies beyond each side of a ring.
  */
-record Lifted(double[] x, double[] y, double[] height, Length originX, Length originY, Length lowest, List<Face> faces) {
+record Lifted(
+        double[] x, double[] y, double[] height, Length originX, Length originY, Length lowest, List<Face> faces) {
     /** Walls count down from here, by plan side; eaves count down from -1. */
     private static final int WALL = -1_000_000_000;
     /** Walls at whose foot a face ends count down from here, by plan side. */
@@ -31,8 +32,8 @@ record Lifted(double[] x, double[] y, double[] height, Length originX, Length or
      * One face.
      *
      * @param side the plan side it takes its name from
-     * @param rings its corners, by number: around it against the clock as seen from above, starting at the left end of its eaves, then
-     *     what it encloses, the other way round
+     * @param rings its corners, by number: around it against the clock as seen from above, starting at the left end of
+     *     its eaves, then what it encloses, the other way round
      * @param beyond for each ring, what lies beyond the line from each corner to the next
      */
     record Face(int side, List<int[]> rings, List<int[]> beyond) {}
@@ -156,7 +157,9 @@ record Lifted(double[] x, double[] y, double[] height, Length originX, Length or
             return new Face(face.edges()[0], rings, beyond);
         }
 
-        /** The ring around a face from the left end of its eaves, which may be several sides of the plan in one line. */
+        /**
+         * The ring around a face from the left end of its eaves, which may be several sides of the plan in one line.
+         */
         private int[] fromLeftEnd(Skeleton.Face face) {
             int[] ring = face.ring(0);
             if (face.edges().length == 1) {
@@ -200,34 +203,43 @@ record Lifted(double[] x, double[] y, double[] height, Length originX, Length or
         String first = named.isEmpty() ? "plan" : "side \"" + named.get(0).name() + "\"";
         String second = named.size() < 2 ? "" : "side \"" + named.get(1).name() + "\"";
         return switch (fault.kind()) {
-            case SLOPE_OUT_OF_RANGE -> Problem.error(
-                    Roof.PITCH_OUT_OF_RANGE,
-                    "pitch of " + first,
-                    named.get(0).treatment(),
-                    "be from 1 in 1024 to 65536 in 1");
-            case ZERO_EDGE, SPIKE, CROSSING, TOUCHING -> Problem.error(
-                    Roof.TOO_CLOSE,
-                    first,
-                    "closer at " + place,
-                    second.isEmpty() ? "be longer than 32 nanometres" : "keep 32 nanometres clear of " + second);
-            case UNEQUAL_IN_LINE -> Problem.error(
-                    Roof.UNEQUAL_IN_LINE,
-                    first + " and " + second,
-                    named.get(0).treatment() + " and " + named.get(1).treatment(),
-                    "have one pitch, or a corner between them, or lie far enough apart for both to have a face");
+            case SLOPE_OUT_OF_RANGE ->
+                Problem.error(
+                        Roof.PITCH_OUT_OF_RANGE,
+                        "pitch of " + first,
+                        named.get(0).treatment(),
+                        "be from 1 in 1024 to 65536 in 1");
+            case ZERO_EDGE, SPIKE, CROSSING, TOUCHING ->
+                Problem.error(
+                        Roof.TOO_CLOSE,
+                        first,
+                        "closer at " + place,
+                        second.isEmpty() ? "be longer than 32 nanometres" : "keep 32 nanometres clear of " + second);
+            case UNEQUAL_IN_LINE ->
+                Problem.error(
+                        Roof.UNEQUAL_IN_LINE,
+                        first + " and " + second,
+                        named.get(0).treatment() + " and " + named.get(1).treatment(),
+                        "have one pitch, or a corner between them, or lie far enough apart for both to have a face");
             case LEVELS_AT_CORNER -> levels(named.get(0), named.get(1));
-            case EAVES_OVERRUN -> Problem.error(
-                    Roof.EAVES_OVERRUN,
-                    "eaves of " + first,
-                    "reached at " + place + " from " + names(named.subList(1, named.size())),
-                    "start before the roof from other sides rises to it");
-            case NEVER_COVERED -> Problem.error(
-                    Roof.NEVER_COVERED,
-                    names(named),
-                    "shut in at " + place,
-                    "leave a way for an eaves to cover the plan between them");
-            default -> Problem.error(
-                    Roof.NOT_PROVED, "plan", fault.kind() + " at " + place, "have a roof that passes its own check");
+            case EAVES_OVERRUN ->
+                Problem.error(
+                        Roof.EAVES_OVERRUN,
+                        "eaves of " + first,
+                        "reached at " + place + " from " + names(named.subList(1, named.size())),
+                        "start before the roof from other sides rises to it");
+            case NEVER_COVERED ->
+                Problem.error(
+                        Roof.NEVER_COVERED,
+                        names(named),
+                        "shut in at " + place,
+                        "leave a way for an eaves to cover the plan between them");
+            default ->
+                Problem.error(
+                        Roof.NOT_PROVED,
+                        "plan",
+                        fault.kind() + " at " + place,
+                        "have a roof that passes its own check");
         };
     }
 
@@ -248,6 +260,7 @@ record Lifted(double[] x, double[] y, double[] height, Length originX, Length or
     }
 
     private static String names(List<PlanSide> sides) {
-        return String.join(", ", sides.stream().map(side -> "side \"" + side.name() + "\"").toList());
+        return String.join(
+                ", ", sides.stream().map(side -> "side \"" + side.name() + "\"").toList());
     }
 }

@@ -65,20 +65,20 @@ public final class Roof implements HasWorking, Serializable {
             ProblemCode.of("roof.pitch-out-of-range", "Check the pitch and its unit.");
 
     /** Sides of the plan come too close to tell whether they touch. */
-    public static final ProblemCode TOO_CLOSE =
-            ProblemCode.of("roof.too-close", "Take out sides and gaps of a few nanometres; they are slips of rounding.");
+    public static final ProblemCode TOO_CLOSE = ProblemCode.of(
+            "roof.too-close", "Take out sides and gaps of a few nanometres; they are slips of rounding.");
 
     /** Two eaves run on in one line at two pitches, and one of them would have a face without area. */
-    public static final ProblemCode UNEQUAL_IN_LINE = ProblemCode.of(
-            "roof.unequal-in-line", "Give both one pitch, or make a corner where the pitch changes.");
+    public static final ProblemCode UNEQUAL_IN_LINE =
+            ProblemCode.of("roof.unequal-in-line", "Give both one pitch, or make a corner where the pitch changes.");
 
     /** Two eaves share a corner but not a level. */
     public static final ProblemCode LEVELS_AT_CORNER = ProblemCode.of(
             "roof.levels-at-corner", "Bring both fascias to one level, or part them by a gable or a wall.");
 
     /** A roof rises to an eaves before the eaves starts. */
-    public static final ProblemCode EAVES_OVERRUN =
-            ProblemCode.of("roof.eaves-overrun", "Lower the eaves that is reached, or flatten the roof that reaches it.");
+    public static final ProblemCode EAVES_OVERRUN = ProblemCode.of(
+            "roof.eaves-overrun", "Lower the eaves that is reached, or flatten the roof that reaches it.");
 
     /** A part of the plan is shut in by gables and walls. */
     public static final ProblemCode NEVER_COVERED =
@@ -113,7 +113,14 @@ public final class Roof implements HasWorking, Serializable {
         List<RoofFace> made = new ArrayList<>();
         for (Lifted.Face face : lifted.faces()) {
             PlanSide side = sides.get(face.side());
-            made.add(new RoofFace(this, made.size(), side, lifted, face, corners, plan.figures().get(side.name())));
+            made.add(new RoofFace(
+                    this,
+                    made.size(),
+                    side,
+                    lifted,
+                    face,
+                    corners,
+                    plan.figures().get(side.name())));
         }
         this.faces = List.copyOf(made);
         this.edgesByFace = new int[made.size()][];
@@ -203,7 +210,8 @@ public final class Roof implements HasWorking, Serializable {
                 kind = level ? EdgeKind.TOP_ABUTMENT : EdgeKind.SIDE_ABUTMENT;
             }
             String end = level ? "" : (climbing ? End.RIGHT : End.LEFT) + " ";
-            String name = unique((kind == EdgeKind.EAVES ? side.name() : faces.get(face).name()) + " " + end + kind);
+            String name = unique(
+                    (kind == EdgeKind.EAVES ? side.name() : faces.get(face).name()) + " " + end + kind);
             // the top of a face runs from its right to its left on the way round
             boolean turned = level ? kind != EdgeKind.EAVES : !climbing;
             int from = turned ? b : a;

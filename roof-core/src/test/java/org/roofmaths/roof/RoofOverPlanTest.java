@@ -56,11 +56,13 @@ class RoofOverPlanTest {
         assertThat(hip.trueLength().toMillimetres()).isCloseTo(4000 * Math.sqrt(2 + T35 * T35), within(STORED_MM));
         assertThat(hip.angleInside().cos()).isCloseTo(-C35 * C35, within(1e-12));
         assertThat(hip.planAngle("south").toDegrees()).isCloseTo(45, within(1e-9));
-        assertThat(hip.backing("east").toDegrees()).isCloseTo(hip.backing("south").toDegrees(), within(1e-9));
+        assertThat(hip.backing("east").toDegrees())
+                .isCloseTo(hip.backing("south").toDegrees(), within(1e-9));
         assertThat(roof.edges(EdgeKind.HIP)).hasSize(4);
         assertThat(roof.highestHeight().toMillimetres()).isCloseTo(4000 * T35, within(STORED_MM));
-        assertThat(roof).hasToString(
-                "roof at 35°: 4 faces \"south\", \"east\", \"north\", \"west\", 117.19 m² along the slope");
+        assertThat(roof)
+                .hasToString(
+                        "roof at 35°: 4 faces \"south\", \"east\", \"north\", \"west\", 117.19 m² along the slope");
         assertThat(roof.face("east").flatShape().slopeLengths()).isEqualTo(Ends.both(mm(4000 / C35)));
         isSound(roof);
     }
@@ -74,11 +76,11 @@ class RoofOverPlanTest {
 
         assertThat(line.pitch().toDegrees()).isCloseTo(expected.pitch().toDegrees(), within(1e-7));
         assertThat(hip.slopeAngle().toDegrees()).isCloseTo(expected.pitch().toDegrees(), within(1e-7));
-        assertThat(hip.angleInside().toDegrees()).isCloseTo(expected.angleInside().toDegrees(), within(1e-7));
+        assertThat(hip.angleInside().toDegrees())
+                .isCloseTo(expected.angleInside().toDegrees(), within(1e-7));
         assertThatThrownBy(() -> roof.between("south", "north").meetingLine())
                 .isInstanceOf(ProblemsException.class)
-                .hasMessage(
-                        "edge must be a hip or a valley that slopes, but was \"ridge south/north\", a ridge");
+                .hasMessage("edge must be a hip or a valley that slopes, but was \"ridge south/north\", a ridge");
         isSound(roof);
     }
 
@@ -90,7 +92,8 @@ class RoofOverPlanTest {
         assertThat(roof.edges(EdgeKind.VERGE))
                 .extracting(RoofEdge::name)
                 .containsExactly("south right verge", "north left verge");
-        assertThat(roof.edge("south right verge").trueLength().toMillimetres()).isCloseTo(4000 / C35, within(STORED_MM));
+        assertThat(roof.edge("south right verge").trueLength().toMillimetres())
+                .isCloseTo(4000 / C35, within(STORED_MM));
         assertThat(roof.between("south", "north").trueLength().toMillimetres()).isCloseTo(8000, within(STORED_MM));
         isSound(roof);
     }
@@ -102,8 +105,9 @@ class RoofOverPlanTest {
                 .side("south", eaves(pitch("12°")))
                 .build());
 
-        assertThat(roof.edges()).extracting(RoofEdge::name).containsExactly(
-                "south eaves", "south right verge", "south mono ridge", "south left verge");
+        assertThat(roof.edges())
+                .extracting(RoofEdge::name)
+                .containsExactly("south eaves", "south right verge", "south mono ridge", "south left verge");
         isSound(roof);
     }
 
@@ -205,13 +209,16 @@ class RoofOverPlanTest {
         Length far = metres(9_000_000);
         Roof here = Roof.over(ell().build());
         RoofPlan.Builder moved = RoofPlan.builder().everySide(eaves(pitch("35°")));
-        here.plan().outline().forEach(side ->
-                moved.corner(side.name(), side.from().x().plus(far), side.from().y().minus(far)));
+        here.plan()
+                .outline()
+                .forEach(side -> moved.corner(
+                        side.name(), side.from().x().plus(far), side.from().y().minus(far)));
         Roof there = Roof.over(moved.build());
 
         assertThat(there.areaAlongSlope()).isEqualTo(here.areaAlongSlope());
         for (int i = 0; i < here.edges().size(); i++) {
-            assertThat(there.edges().get(i).trueLength()).isEqualTo(here.edges().get(i).trueLength());
+            assertThat(there.edges().get(i).trueLength())
+                    .isEqualTo(here.edges().get(i).trueLength());
         }
         assertThat(there.faces().get(0).polygon().get(0).x()).isEqualTo(far);
     }
@@ -237,11 +244,13 @@ class RoofOverPlanTest {
                 .side("west", eaves(pitch("35°")).withPlateAt(mm(150)))
                 .build());
 
-        assertThat(roof.problems()).extracting(Problem::toString).containsExactly(
-                "fascia of side \"west\" must lie at 0 mm, the level of side \"north\", where the two share a corner,"
-                        + " but was 150 mm\n  mend: plate of side \"west\": 150 mm lower; both fascias at 0 mm",
-                "fascia of side \"south\" must lie at 150 mm, the level of side \"west\", where the two share a corner,"
-                        + " but was 0 mm\n  mend: plate of side \"south\": 150 mm higher; both fascias at 150 mm");
+        assertThat(roof.problems())
+                .extracting(Problem::toString)
+                .containsExactly(
+                        "fascia of side \"west\" must lie at 0 mm, the level of side \"north\", where the two share a corner,"
+                                + " but was 150 mm\n  mend: plate of side \"west\": 150 mm lower; both fascias at 0 mm",
+                        "fascia of side \"south\" must lie at 150 mm, the level of side \"west\", where the two share a corner,"
+                                + " but was 0 mm\n  mend: plate of side \"south\": 150 mm higher; both fascias at 150 mm");
     }
 
     @Test
@@ -263,7 +272,8 @@ class RoofOverPlanTest {
     void an_abutment_ends_the_faces_at_the_wall() {
         Roof roof = Roof.over(rectangle(12, 8).side("north", abutment()).build());
 
-        assertThat(roof.edges(EdgeKind.SIDE_ABUTMENT)).extracting(RoofEdge::name)
+        assertThat(roof.edges(EdgeKind.SIDE_ABUTMENT))
+                .extracting(RoofEdge::name)
                 .containsExactly("east right side abutment", "west left side abutment");
         assertThat(roof.edges(EdgeKind.TOP_ABUTMENT)).isEmpty();
         isSound(roof);
@@ -276,8 +286,9 @@ class RoofOverPlanTest {
                         .side("west", gable())
                         .side("north", eaves(pitch("35°")).withPlateAt(metres(20)))
                         .build()))
-                .hasMessageStartingWith("eaves of side \"north\" must start before the roof from other sides rises to it,"
-                        + " but was reached at (8000 mm, 10000 mm)");
+                .hasMessageStartingWith(
+                        "eaves of side \"north\" must start before the roof from other sides rises to it,"
+                                + " but was reached at (8000 mm, 10000 mm)");
     }
 
     @Test
