@@ -67,19 +67,13 @@ final class RectangularRoof {
         boolean sized = !problems.hasErrors();
         checkVerge(End.LEFT, problems);
         checkVerge(End.RIGHT, problems);
-        problems.require(
-                overhang.direction() != Direction.SQUARE_TO_SLOPE,
-                Roofs.EAVES,
-                "eaves overhang",
-                overhang,
-                "be measured level, plumb or on the slope");
-        problems.require(!overhang.length().isNegative(), Roofs.EAVES, "eaves overhang", overhang, "be 0 mm or more");
+        checkEaves(overhang, problems);
         Figure<Length> run = run();
         Slope.@Nullable Resolved resolved = slope.resolved(run, sized, problems);
         if (problems.hasErrors() || resolved == null) {
             return Attempt.failed(problems.list());
         }
-        Figure<Length> level = levelOverhang(resolved.pitch());
+        Figure<Length> level = levelOverhang(overhang, resolved.pitch());
         problems.require(
                 level.value().isShorterThan(run.value()),
                 Roofs.EAVES,
@@ -116,8 +110,18 @@ final class RectangularRoof {
                 });
     }
 
-    private Figure<Length> levelOverhang(Figure<Pitch> pitch) {
-        Offset given = overhang;
+    static void checkEaves(Offset overhang, Problems problems) {
+        problems.require(
+                overhang.direction() != Direction.SQUARE_TO_SLOPE,
+                Roofs.EAVES,
+                "eaves overhang",
+                overhang,
+                "be measured level, plumb or on the slope");
+        problems.require(!overhang.length().isNegative(), Roofs.EAVES, "eaves overhang", overhang, "be 0 mm or more");
+    }
+
+    /** The eaves overhang measured level, whichever way it was given. */
+    static Figure<Length> levelOverhang(Offset given, Figure<Pitch> pitch) {
         return switch (given.direction()) {
             case ON_SLOPE ->
                 Worked.by(RoofFace.EAVES_OVERHANG, r -> {

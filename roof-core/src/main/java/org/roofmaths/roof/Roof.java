@@ -38,7 +38,7 @@ import org.roofmaths.working.Working;
  * <tr><th>remarks</th><td>{@code problems working}</td></tr>
  * </table>
  *
- * <p>Two roofs are equal if their plans are. Immutable and thread-safe.
+ * <p>Two roofs are equal if their plans and faces are. Immutable and thread-safe.
  *
  * @since 0.1
  */
@@ -504,7 +504,7 @@ public final class Roof implements HasWorking, Serializable {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Roof r && plan.equals(r.plan);
+        return other instanceof Roof r && plan.equals(r.plan) && faces.equals(r.faces);
     }
 
     @Override
