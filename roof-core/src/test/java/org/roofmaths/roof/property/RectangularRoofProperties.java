@@ -92,10 +92,15 @@ class RectangularRoofProperties {
         Roof one = duoPitch(wall, projection, pitch, eaves, left, right);
         Roof other = duoPitch(wall, projection, pitch, eaves, right, left);
 
-        assertThat(other.areaAlongSlope()).isEqualTo(one.areaAlongSlope());
-        assertThat(other.areaOnPlan()).isEqualTo(one.areaOnPlan());
+        // the solver keeps its corners from the least x: mirrored, the last nanometre of a length may fall otherwise
+        double area = one.areaAlongSlope().toSquareMetres();
+        assertThat(other.areaAlongSlope().toSquareMetres()).isCloseTo(area, within(area * 4e-9));
+        assertThat(other.areaOnPlan().toSquareMetres())
+                .isCloseTo(one.areaOnPlan().toSquareMetres(), within(area * 4e-9));
         for (EdgeKind kind : EdgeKind.values()) {
-            assertThat(other.lengthOf(kind)).isEqualTo(one.lengthOf(kind));
+            assertThat(other.edges(kind)).hasSameSizeAs(one.edges(kind));
+            Length apart = other.lengthOf(kind).minus(one.lengthOf(kind)).abs();
+            assertThat(apart).isLessThanOrEqualTo(Length.ofNanometres(2L * one.edges(kind).size()));
         }
     }
 
