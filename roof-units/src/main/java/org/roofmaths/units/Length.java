@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * <caption>Methods by purpose</caption>
  * <tr><th>make</th><td>{@code ofMillimetres ofCentimetres ofMetres ofInches ofDecimalInches ofFeetAndInches
  * ofDecimalFeet ofYards ofNanometres parse}</td></tr>
- * <tr><th>sum</th><td>{@code plus minus times dividedBy negated abs min max}</td></tr>
+ * <tr><th>sum</th><td>{@code sum plus minus times dividedBy negated abs min max}</td></tr>
  * <tr><th>count</th><td>{@code timesIn timesToCover}</td></tr>
  * <tr><th>compare</th><td>{@code isLongerThan isShorterThan meetsLeast meetsGreatest isWithin isZero isPositive
  * isNegative}</td></tr>
@@ -289,6 +289,22 @@ public final class Length implements Quantity, Comparable<Length> {
      */
     public Length plus(Length other) {
         return of(Math.addExact(nanometres, other.nanometres));
+    }
+
+    /**
+     * Returns the sum of some lengths, exact.
+     *
+     * @param lengths  the lengths
+     * @return the sum; {@link #ZERO} if there are none
+     * @throws ArithmeticException if a sum on the way is beyond the range of a length
+     * @since 0.1
+     */
+    public static Length sum(Iterable<Length> lengths) {
+        long sum = 0;
+        for (Length length : lengths) {
+            sum = Math.addExact(sum, length.nanometres);
+        }
+        return of(sum);
     }
 
     /**

@@ -63,6 +63,9 @@ class LengthTest {
         assertThat(Length.ofMetres(1).minus(Length.ofNanometres(1)).toNanometres())
                 .isEqualTo(999_999_999);
         assertThat(Length.ofMillimetres(324.75).times(12)).isEqualTo(Length.ofMillimetres(3897));
+        assertThat(Length.sum(List.of(Length.ofMillimetres(0.1), Length.ofInches(1, 0, 1), Length.ofMillimetres(-5))))
+                .isEqualTo(Length.ofMillimetres(20.5));
+        assertThat(Length.sum(List.of())).isEqualTo(Length.ZERO);
         assertThat(Length.ofMillimetres(5).negated()).isEqualTo(Length.ofMillimetres(-5));
         assertThat(Length.ofMillimetres(-5).abs()).isEqualTo(Length.ofMillimetres(5));
         assertThat(Length.ofMillimetres(5).abs()).isEqualTo(Length.ofMillimetres(5));
@@ -97,6 +100,8 @@ class LengthTest {
                 () -> least.minus(Length.ofNanometres(1)),
                 () -> least.minus(Length.ofNanometres(2)),
                 () -> most.times(2),
+                () -> Length.sum(List.of(most, Length.ofNanometres(1))),
+                () -> Length.sum(List.of(least, Length.ofNanometres(-1))),
                 () -> Length.ofNanometres(Long.MIN_VALUE))) {
             assertThatThrownBy(sum::run).isInstanceOf(ArithmeticException.class).hasMessage("long overflow");
         }

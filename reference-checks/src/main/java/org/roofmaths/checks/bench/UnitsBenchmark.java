@@ -40,29 +40,62 @@ public class UnitsBenchmark {
     private final long[] bare = new SplittableRandom(1)
             .longs(COUNT, -1_000_000_000_000L, 1_000_000_000_000L)
             .toArray();
-    private final Length[] lengths = new Length[COUNT];
+    private final List<Length> lengths = new ArrayList<>(COUNT);
     private final double[] inches = new double[COUNT];
     private final double[] tangents = new double[COUNT];
 
-    private final List<Quantity<javax.measure.quantity.Length>> peers = new ArrayList<>(COUNT);
-
-    // Not final, so that it is not folded away.
+    // Not final, so that they are not folded away.
+    private long oneBare = 344_487_500;
+    private long otherBare = 325_000_000;
+    private Length one = Length.ofNanometres(oneBare);
+    private Length other = Length.ofNanometres(otherBare);
+    private Quantity<javax.measure.quantity.Length> onePeer = Quantities.getQuantity(344.4875, MILLIMETRE);
+    private Quantity<javax.measure.quantity.Length> otherPeer = Quantities.getQuantity(325, MILLIMETRE);
     private String text = TEXT;
 
     /** Fills the arrays with the same numbers in every shape. */
     public UnitsBenchmark() {
         for (int i = 0; i < COUNT; i++) {
-            lengths[i] = Length.ofNanometres(bare[i]);
-            inches[i] = lengths[i].toInches();
-            peers.add(Quantities.getQuantity(lengths[i].toMillimetres(), MILLIMETRE));
+            lengths.add(Length.ofNanometres(bare[i]));
+            inches[i] = lengths.get(i).toInches();
             tangents[i] = 0.2 + 0.001 * i;
         }
     }
 
-    /** The sum of bare nanometres, overflow checked. */
+    /** One bare number and another, overflow checked. */
+    @Benchmark
+    public long plusOfTwoLongs() {
+        return Math.addExact(oneBare, otherBare);
+    }
+
+    /** One length and another. */
+    @Benchmark
+    public long plusOfTwoLengths() {
+        return one.plus(other).toNanometres();
+    }
+
+    /** One of the peer's lengths and another. */
+    @Benchmark
+    public double plusOfTwoPeers() {
+        return onePeer.add(otherPeer).getValue().doubleValue();
+    }
+
+    /** One bare number against another. */
+    @Benchmark
+    public int compareOfTwoLongs() {
+        return Long.compare(oneBare, otherBare);
+    }
+
+    /** One length against another. */
+    @Benchmark
+    public int compareOfTwoLengths() {
+        return one.compareTo(other);
+    }
+
+    /** The sum of an array of bare numbers, overflow checked. */
     @Benchmark
     @OperationsPerInvocation(COUNT)
-    public long plusOfLongs() {
+    public long sumOfLongs() {
         long sum = 0;
         for (long nanometres : bare) {
             sum = Math.addExact(sum, nanometres);
@@ -70,48 +103,22 @@ public class UnitsBenchmark {
         return sum;
     }
 
-    /** The sum of lengths. */
+    /** The sum of a list of lengths by the method made for it. */
     @Benchmark
     @OperationsPerInvocation(COUNT)
-    public Length plusOfLengths() {
+    public Length sumOfLengths() {
+        return Length.sum(lengths);
+    }
+
+    /** The sum of a list of lengths, one after another; each step makes a length. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public Length sumOfLengthsStepByStep() {
         Length sum = Length.ZERO;
         for (Length length : lengths) {
             sum = sum.plus(length);
         }
         return sum;
-    }
-
-    /** The sum of the peer's lengths. */
-    @Benchmark
-    @OperationsPerInvocation(COUNT)
-    public Quantity<javax.measure.quantity.Length> plusOfPeers() {
-        Quantity<javax.measure.quantity.Length> sum = peers.get(0);
-        for (int i = 1; i < COUNT; i++) {
-            sum = sum.add(peers.get(i));
-        }
-        return sum;
-    }
-
-    /** How often bare nanometres are above their neighbour. */
-    @Benchmark
-    @OperationsPerInvocation(COUNT)
-    public int compareOfLongs() {
-        int above = 0;
-        for (int i = 1; i < COUNT; i++) {
-            above += Long.compare(bare[i], bare[i - 1]) > 0 ? 1 : 0;
-        }
-        return above;
-    }
-
-    /** How often lengths are above their neighbour. */
-    @Benchmark
-    @OperationsPerInvocation(COUNT)
-    public int compareOfLengths() {
-        int above = 0;
-        for (int i = 1; i < COUNT; i++) {
-            above += lengths[i].compareTo(lengths[i - 1]) > 0 ? 1 : 0;
-        }
-        return above;
     }
 
     /** Inches to millimetres in bare doubles. */
