@@ -42,13 +42,10 @@ final class Cursor {
         return at == text.length();
     }
 
-    /** Passes over spaces; says whether there were any. */
-    boolean skipSpaces() {
-        int from = at;
+    void skipSpaces() {
         while (at < text.length() && isSpace(text.charAt(at))) {
             at++;
         }
-        return at > from;
     }
 
     private static boolean isSpace(char c) {

@@ -40,9 +40,9 @@ final class LengthText {
         boolean isNegative = cursor.skipMinus();
         int from = cursor.at();
         cursor.readNumber("number");
-        boolean isSpaced = cursor.skipSpaces();
+        cursor.skipSpaces();
         long nanometres;
-        if (isAtFraction(isSpaced)) {
+        if (isAtFraction()) {
             nanometres = readFraction();
             expectInchMark();
         } else if (skipInchMark()) {
@@ -98,7 +98,8 @@ final class LengthText {
         }
         int inchesFrom = cursor.at();
         cursor.readNumber("inches");
-        long inches = isAtFraction(cursor.skipSpaces()) ? readFraction() : scaled(Length.NANOMETRES_IN_AN_INCH);
+        cursor.skipSpaces();
+        long inches = isAtFraction() ? readFraction() : scaled(Length.NANOMETRES_IN_AN_INCH);
         if (inches >= INCHES_IN_A_FOOT * Length.NANOMETRES_IN_AN_INCH) {
             throw cursor.fail(inchesFrom, "inches must be below 12 when feet come before");
         }
@@ -109,8 +110,9 @@ final class LengthText {
         return feet + inches;
     }
 
-    private boolean isAtFraction(boolean isSpaced) {
-        return cursor.isAt("/") || isSpaced && cursor.isAtDigit();
+    /** Says whether a number goes on with a fraction. A digit here stands apart, or the number would have taken it. */
+    private boolean isAtFraction() {
+        return cursor.isAt("/") || cursor.isAtDigit();
     }
 
     /** Reads on after the first number of {@code 13 9/16} or of {@code 9/16}. */

@@ -3,6 +3,7 @@ package org.roofmaths.units;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.text.DecimalFormatSymbols;
+import java.util.BitSet;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Function;
@@ -56,21 +57,64 @@ record NumberStyle(@Nullable Locale locale, boolean hasThousands, char zero, cha
     /** Reads a text whose numbers are in this style by a parser of the plain style. */
     <T> T read(String text, Function<String, T> parser) {
         Objects.requireNonNull(text, "text");
+        BitSet separators = separators(text);
         StringBuilder plain = new StringBuilder();
-        // Where each plain character came from, to point at it in a failure.
-        int[] from = new int[text.length() + 1];
         for (int i = 0; i < text.length(); i++) {
-            if (!isBetweenThousands(text, i)) {
-                from[plain.length()] = i;
+            if (!separators.get(i)) {
                 plain.append(plain(text, i));
             }
         }
-        from[plain.length()] = text.length();
         try {
             return parser.apply(plain.toString());
         } catch (QuantityParseException e) {
-            throw new QuantityParseException(text, from[e.index()], e.expected(), e.found());
+            throw new QuantityParseException(text, given(e.index(), separators), e.expected(), e.found());
         }
+    }
+
+    /** The place in the given text of a character of the plain one, which lacks the separators. */
+    private static int given(int plainIndex, BitSet separators) {
+        int index = separators.nextClearBit(0);
+        for (int i = 0; i < plainIndex; i++) {
+            index = separators.nextClearBit(index + 1);
+        }
+        return index;
+    }
+
+    /** Where thousands are set apart: after one to three digits that start a number, and before each three. */
+    private BitSet separators(String text) {
+        BitSet separators = new BitSet();
+        for (int i = 0; hasThousands && i < text.length(); i++) {
+            if (isDigit(text.charAt(i))) {
+                int at = endOfDigits(text, i);
+                boolean isAfterPoint = i > 0 && text.charAt(i - 1) == point;
+                boolean mayHaveMore = at - i <= DIGITS_IN_A_GROUP && !isAfterPoint;
+                while (mayHaveMore
+                        && isThousands(text, at)
+                        && endOfDigits(text, at + 1) == at + 1 + DIGITS_IN_A_GROUP) {
+                    separators.set(at);
+                    at = at + 1 + DIGITS_IN_A_GROUP;
+                }
+                // What stands here is no digit.
+                i = at;
+            }
+        }
+        return separators;
+    }
+
+    private int endOfDigits(String text, int from) {
+        int to = from;
+        while (to < text.length() && isDigit(text.charAt(to))) {
+            to++;
+        }
+        return to;
+    }
+
+    private boolean isThousands(String text, int index) {
+        if (index == text.length()) {
+            return false;
+        }
+        char c = text.charAt(index);
+        return c == thousands || isSpace(c) && isSpace(thousands);
     }
 
     private char plain(String text, int index) {
@@ -97,46 +141,6 @@ record NumberStyle(@Nullable Locale locale, boolean hasThousands, char zero, cha
 
     private static boolean isSpace(char c) {
         return c == ' ' || c == '\u00a0' || c == NARROW_NO_BREAK_SPACE;
-    }
-
-    /** Says whether a separator stands here after one to three digits or another group, and before just three. */
-    private boolean isBetweenThousands(String text, int index) {
-        return hasThousands
-                && isThousands(text.charAt(index))
-                && digitsAfter(text, index) == DIGITS_IN_A_GROUP
-                && isAfterGroup(text, index);
-    }
-
-    private boolean isThousands(char c) {
-        return c == thousands || isSpace(c) && isSpace(thousands);
-    }
-
-    private int digitsAfter(String text, int index) {
-        int to = index + 1;
-        while (to < text.length() && isDigit(text.charAt(to))) {
-            to++;
-        }
-        return to - index - 1;
-    }
-
-    private boolean isAfterGroup(String text, int index) {
-        int from = index;
-        while (from > 0 && isDigit(text.charAt(from - 1))) {
-            from--;
-        }
-        int digits = index - from;
-        if (digits == 0 || digits > DIGITS_IN_A_GROUP || from > 0 && text.charAt(from - 1) == point) {
-            return false;
-        }
-        // The start of the number may be any short group, a later group is full.
-        return from == 0
-                || !isThousands(text.charAt(from - 1))
-                || !isAfterDigit(text, from - 1)
-                || digits == DIGITS_IN_A_GROUP && isAfterGroup(text, from - 1);
-    }
-
-    private boolean isAfterDigit(String text, int index) {
-        return index > 0 && isDigit(text.charAt(index - 1));
     }
 
     @Override

@@ -118,6 +118,7 @@ class LengthFormatTest {
                 "1.2345.678 m | 1",
                 ".123 m | 0",
                 "1,234.567 m | 5",
+                "1,2345.678 m | 6",
                 "1. 234 m | 1",
                 "1234.567.890 m | 4",
                 "12.34.567 m | 2"
@@ -154,6 +155,13 @@ class LengthFormatTest {
         assertThat(apart.parse(" 1 234 mm")).isEqualTo(Length.ofMillimetres(1234));
         assertThat(apart.parse(" -1 234 mm")).isEqualTo(Length.ofMillimetres(-1234));
         assertThat(apart.parse("13 9/16 in")).isEqualTo(Length.ofInches(13, 9, 16));
+        assertThatThrownBy(() -> apart.parse("1.5 234 mm"))
+                .hasMessage("\"1.5 234 mm\": a number before a fraction must be whole, but was 1.5 (at index 0)");
+        String longText = "1" + " 234".repeat(1_000_000) + " mm";
+        assertThatThrownBy(() -> apart.parse(longText)).isInstanceOfSatisfying(QuantityParseException.class, e -> {
+            assertThat(e.text()).isEqualTo(longText);
+            assertThat(e.expected()).isEqualTo("number must have at most 100 characters");
+        });
         assertThatThrownBy(() -> apart.parse("12 345 km"))
                 .hasMessage("\"12 345 km\": unit must be mm, cm, m, in, ft or yd, but was \"km\" (at index 7)");
         assertThatThrownBy(() -> apart.parse("12 345"))

@@ -108,6 +108,10 @@ class LengthTest {
         assertThatThrownBy(() -> most.times(1.1))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessage("length is beyond its range");
+        // 2^62 is within the range, 2^63 is just beyond it.
+        assertThatThrownBy(() -> Length.ofNanometres(1L << 62).times(2.0))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessage("length is beyond its range");
         assertThatThrownBy(() -> most.dividedBy(0.5))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessage("length is beyond its range");
@@ -399,6 +403,18 @@ class LengthTest {
         assertThat(Length.parse("  " + hundred + " mm")).isEqualTo(Length.ofMillimetres(100));
         assertThatThrownBy(() -> Length.parse("  " + hundred + "9 mm"))
                 .hasMessageEndingWith("number must have at most 100 characters, but had 101 (at index 2)");
+    }
+
+    @Test
+    void reads_the_longest_length_in_feet_and_inches() {
+        assertThat(Length.parse("30260406945 ft 0.739205 in")).isEqualTo(Length.ofNanometres(Long.MAX_VALUE));
+    }
+
+    @Test
+    void cuts_a_text_over_sixty_characters_short_in_the_message() {
+        String sixty = "x".repeat(60);
+        assertThatThrownBy(() -> Length.parse(sixty)).hasMessageStartingWith('"' + sixty + "\": number");
+        assertThatThrownBy(() -> Length.parse(sixty + "y")).hasMessageStartingWith('"' + sixty + "…\": number");
     }
 
     @Test
