@@ -140,8 +140,7 @@ public final class Allowance implements Serializable {
                     "be a share of the net amount from 0 % to 100 %"));
         }
         if (extra != null && extra.value().isNegative()) {
-            problems.add(
-                    Problem.error(EXTRA_NEGATIVE, "allowance for " + cause, extra.value(), "be zero or more"));
+            problems.add(Problem.error(EXTRA_NEGATIVE, "allowance for " + cause, extra.value(), "be zero or more"));
         }
     }
 
@@ -167,6 +166,7 @@ public final class Allowance implements Serializable {
     public String toString() {
         Figure<?> figure = share != null ? share : Objects.requireNonNull(extra);
         String much = share != null ? percent(share.value()) : figure.value().toString();
-        return cause + " " + much + (figure.origin().isEmpty() || figure.origin().equals("given") ? "" : " (" + figure.origin() + ")");
+        return cause + " " + much
+                + (figure.origin().isEmpty() || figure.origin().equals("given") ? "" : " (" + figure.origin() + ")");
     }
 }

@@ -49,8 +49,7 @@ public enum AllowanceHint {
     }
 
     private Assumed<Ratio> figure(int percent) {
-        return Assumed.of(
-                Ratio.ofPercent(percent), "common practice for " + what, "give an allowance of your own");
+        return Assumed.of(Ratio.ofPercent(percent), "common practice for " + what, "give an allowance of your own");
     }
 
     /** Returns the hint in words, such as {@code slates on plain slopes, cutting and breakage together: 5 % to 10 %}. */

@@ -136,8 +136,7 @@ public final class Amount extends Number implements Comparable<Amount> {
      */
     public static Worked<Amount> ofLength(Figure<Length> length) {
         Objects.requireNonNull(length, "length");
-        return Worked.by(
-                TAKEN, r -> r.record(TAKEN, of(r.use(LENGTH_TAKEN, length)), Formula.of(TAKEN, LENGTH_TAKEN)));
+        return Worked.by(TAKEN, r -> r.record(TAKEN, of(r.use(LENGTH_TAKEN, length)), Formula.of(TAKEN, LENGTH_TAKEN)));
     }
 
     /**

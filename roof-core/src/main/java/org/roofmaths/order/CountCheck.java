@@ -76,11 +76,11 @@ public final class CountCheck implements HasWorking, Serializable {
 
     private static final Formula COUNTED = Formula.of(BY_COUNT, COURSES.times(UNITS_IN_COURSE));
     private static final Formula FROM_AREA = Formula.of(BY_AREA, AREA.over(GAUGE.times(COVER)));
-    private static final Formula SHARE_OVER = Formula.of(DIFFERENCE, BY_COUNT.over(BY_AREA).minus(1));
+    private static final Formula SHARE_OVER =
+            Formula.of(DIFFERENCE, BY_COUNT.over(BY_AREA).minus(1));
     private static final Formula UP =
             Formula.of(UP_THE_SLOPE, COURSES.minus(SLOPE_LENGTH.over(GAUGE)).times(WIDTH.over(COVER)));
-    private static final Formula SIDEWAYS =
-            Formula.of(ACROSS, COURSES.times(UNITS_IN_COURSE.minus(WIDTH.over(COVER))));
+    private static final Formula SIDEWAYS = Formula.of(ACROSS, COURSES.times(UNITS_IN_COURSE.minus(WIDTH.over(COVER))));
     private static final Formula SHAPE =
             Formula.of(BY_SHAPE, SLOPE_LENGTH.times(WIDTH).minus(AREA).over(GAUGE.times(COVER)));
 
@@ -122,23 +122,48 @@ public final class CountCheck implements HasWorking, Serializable {
      */
     public static Attempt<CountCheck> attempt(CountToCheck count) {
         return Problems.none()
-                .require(count.courses().value().doubleValue() > 0, NOT_POSITIVE, COURSES.name(), count.courses().value(), "be above 0")
+                .require(
+                        count.courses().value().doubleValue() > 0,
+                        NOT_POSITIVE,
+                        COURSES.name(),
+                        count.courses().value(),
+                        "be above 0")
                 .require(
                         count.unitsInCourse().value().isPositive(),
                         NOT_POSITIVE,
                         UNITS_IN_COURSE.name(),
                         count.unitsInCourse().value(),
                         "be above 0")
-                .require(count.gauge().value().isPositive(), NOT_POSITIVE, GAUGE.name(), count.gauge().value(), "be above 0 mm")
-                .require(count.cover().value().isPositive(), NOT_POSITIVE, COVER.name(), count.cover().value(), "be above 0 mm")
+                .require(
+                        count.gauge().value().isPositive(),
+                        NOT_POSITIVE,
+                        GAUGE.name(),
+                        count.gauge().value(),
+                        "be above 0 mm")
+                .require(
+                        count.cover().value().isPositive(),
+                        NOT_POSITIVE,
+                        COVER.name(),
+                        count.cover().value(),
+                        "be above 0 mm")
                 .require(
                         count.slopeLength().value().isPositive(),
                         NOT_POSITIVE,
                         SLOPE_LENGTH.name(),
                         count.slopeLength().value(),
                         "be above 0 mm")
-                .require(count.width().value().isPositive(), NOT_POSITIVE, WIDTH.name(), count.width().value(), "be above 0 mm")
-                .require(count.area().value().isPositive(), NOT_POSITIVE, AREA.name(), count.area().value(), "be above 0 m²")
+                .require(
+                        count.width().value().isPositive(),
+                        NOT_POSITIVE,
+                        WIDTH.name(),
+                        count.width().value(),
+                        "be above 0 mm")
+                .require(
+                        count.area().value().isPositive(),
+                        NOT_POSITIVE,
+                        AREA.name(),
+                        count.area().value(),
+                        "be above 0 m²")
                 .attempt(() -> new CountCheck(count));
     }
 
@@ -210,8 +235,9 @@ public final class CountCheck implements HasWorking, Serializable {
     /** Returns the check in words, numbers to 0.01: {@code 192.5 units by count, 195.48 by area …}. */
     @Override
     public String toString() {
-        return shown(byCount) + " units by count, " + shown(byArea) + " by area (" + shown(difference.times(100)) + " %): "
-                + shown(up) + " up the slope, " + shown(across) + " across, " + shown(shape) + " by the shape of the face";
+        return shown(byCount) + " units by count, " + shown(byArea) + " by area (" + shown(difference.times(100))
+                + " %): " + shown(up) + " up the slope, " + shown(across) + " across, " + shown(shape)
+                + " by the shape of the face";
     }
 
     private static String shown(Ratio ratio) {

@@ -42,9 +42,7 @@ final class CuttingKnapsack {
         bestCounts = new int[worth.length];
         counts = new int[worth.length];
         search(0, model.capacity(stockIndex), 0);
-        return branches > MOST_BRANCHES && order.length > 0
-                ? rate(0) * model.capacity(stockIndex)
-                : best;
+        return branches > MOST_BRANCHES && order.length > 0 ? rate(0) * model.capacity(stockIndex) : best;
     }
 
     int[] bestCounts() {
@@ -64,7 +62,9 @@ final class CuttingKnapsack {
             best = value;
             bestCounts = counts.clone();
         }
-        if (position == order.length || branches > MOST_BRANCHES || value + room * rate(position) <= best * (1 + 1e-12)) {
+        if (position == order.length
+                || branches > MOST_BRANCHES
+                || value + room * rate(position) <= best * (1 + 1e-12)) {
             return;
         }
         branches++;

@@ -45,9 +45,14 @@ public interface FixingPattern extends Serializable {
     default void check() {
         Problems problems = Problems.none()
                 .require(inEveryUnit() >= 0, OUT_OF_RANGE, "fixings in every unit", inEveryUnit(), "be zero or more")
-                .require(inPerimeterUnit() >= 0, OUT_OF_RANGE, "fixings in a perimeter unit", inPerimeterUnit(), "be zero or more");
-        deep().forEach((side, depth) ->
-                problems.require(depth >= 0, OUT_OF_RANGE, "depth of the perimeter at the " + side, depth, "be zero or more"));
+                .require(
+                        inPerimeterUnit() >= 0,
+                        OUT_OF_RANGE,
+                        "fixings in a perimeter unit",
+                        inPerimeterUnit(),
+                        "be zero or more");
+        deep().forEach((side, depth) -> problems.require(
+                depth >= 0, OUT_OF_RANGE, "depth of the perimeter at the " + side, depth, "be zero or more"));
         problems.throwIfErrors();
     }
 

@@ -49,20 +49,26 @@ public final class Fixings implements HasWorking, Serializable {
     public static final Term<Integer> IN_EVERY_UNIT = Term.of("fixings in a unit inside", "f", Integer.class);
 
     /** The fixings in each unit on the perimeter. */
-    public static final Term<Integer> IN_PERIMETER_UNIT = Term.of("fixings in a unit of the perimeter", "fₚ", Integer.class);
+    public static final Term<Integer> IN_PERIMETER_UNIT =
+            Term.of("fixings in a unit of the perimeter", "fₚ", Integer.class);
 
     /** All fixings. */
     public static final Term<Long> FIXINGS = Term.of("fixings", "F", Long.class);
 
     /** A count that is no count. */
-    public static final ProblemCode NOT_A_COUNT =
-            ProblemCode.of("fixings.not-a-count", "Give the courses and the units of a course as whole numbers above zero.");
+    public static final ProblemCode NOT_A_COUNT = ProblemCode.of(
+            "fixings.not-a-count", "Give the courses and the units of a course as whole numbers above zero.");
 
     private static final Expression NONE = Expression.number(0);
     private static final Formula INSIDE_COURSES = Formula.of(
-            COURSES_INSIDE, COURSES.minus(deep(FaceSide.EAVES)).minus(deep(FaceSide.TOP)).greatest(NONE));
+            COURSES_INSIDE,
+            COURSES.minus(deep(FaceSide.EAVES)).minus(deep(FaceSide.TOP)).greatest(NONE));
     private static final Formula INSIDE_UNITS = Formula.of(
-            UNITS_INSIDE, UNITS_IN_COURSE.minus(deep(FaceSide.LEFT)).minus(deep(FaceSide.RIGHT)).greatest(NONE));
+            UNITS_INSIDE,
+            UNITS_IN_COURSE
+                    .minus(deep(FaceSide.LEFT))
+                    .minus(deep(FaceSide.RIGHT))
+                    .greatest(NONE));
     private static final Formula ALL = Formula.of(ALL_UNITS, COURSES.times(UNITS_IN_COURSE));
     private static final Formula PERIMETER =
             Formula.of(PERIMETER_UNITS, ALL_UNITS.minus(COURSES_INSIDE.times(UNITS_INSIDE)));
@@ -130,8 +136,18 @@ public final class Fixings implements HasWorking, Serializable {
             Figure<? extends Number> courses, Figure<? extends Number> unitsInCourse, FixingPattern pattern) {
         Objects.requireNonNull(pattern, "pattern");
         return Problems.none()
-                .require(isCount(courses), NOT_A_COUNT, COURSES.name(), courses.value(), "be a whole number from 1 to 1000000")
-                .require(isCount(unitsInCourse), NOT_A_COUNT, UNITS_IN_COURSE.name(), unitsInCourse.value(), "be a whole number from 1 to 1000000")
+                .require(
+                        isCount(courses),
+                        NOT_A_COUNT,
+                        COURSES.name(),
+                        courses.value(),
+                        "be a whole number from 1 to 1000000")
+                .require(
+                        isCount(unitsInCourse),
+                        NOT_A_COUNT,
+                        UNITS_IN_COURSE.name(),
+                        unitsInCourse.value(),
+                        "be a whole number from 1 to 1000000")
                 .attempt(() -> new Fixings(courses, unitsInCourse, pattern));
     }
 
@@ -145,8 +161,8 @@ public final class Fixings implements HasWorking, Serializable {
         long u = r.use(UNITS_IN_COURSE, unitsInCourse).longValue();
         long coursesInside = r.record(
                 COURSES_INSIDE, Math.max(0L, n - use(FaceSide.EAVES, r) - use(FaceSide.TOP, r)), INSIDE_COURSES);
-        long unitsInside = r.record(
-                UNITS_INSIDE, Math.max(0L, u - use(FaceSide.LEFT, r) - use(FaceSide.RIGHT, r)), INSIDE_UNITS);
+        long unitsInside =
+                r.record(UNITS_INSIDE, Math.max(0L, u - use(FaceSide.LEFT, r) - use(FaceSide.RIGHT, r)), INSIDE_UNITS);
         long units = r.record(ALL_UNITS, n * u, ALL);
         long edge = r.record(PERIMETER_UNITS, units - coursesInside * unitsInside, PERIMETER);
         int each = r.use(IN_EVERY_UNIT, pattern.inEveryUnit());

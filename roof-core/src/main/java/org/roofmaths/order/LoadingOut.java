@@ -140,11 +140,31 @@ public final class LoadingOut implements HasWorking, Serializable {
         List<String> names = new ArrayList<>();
         for (SlopeLoad slope : slopes) {
             String of = " of " + slope.name();
-            problems.require(!names.contains(slope.name()), SLOPES, "slopes", "\"" + slope.name() + "\" twice", "each have a name of their own")
-                    .require(slope.units() >= 1 && slope.units() <= MOST_UNITS, OUT_OF_RANGE, "units" + of, slope.units(), "be from 1 to " + MOST_UNITS)
-                    .require(slope.massOfOne().isPositive(), OUT_OF_RANGE, "mass of one" + of, slope.massOfOne(), "be above 0 kg")
+            problems.require(
+                            !names.contains(slope.name()),
+                            SLOPES,
+                            "slopes",
+                            "\"" + slope.name() + "\" twice",
+                            "each have a name of their own")
+                    .require(
+                            slope.units() >= 1 && slope.units() <= MOST_UNITS,
+                            OUT_OF_RANGE,
+                            "units" + of,
+                            slope.units(),
+                            "be from 1 to " + MOST_UNITS)
+                    .require(
+                            slope.massOfOne().isPositive(),
+                            OUT_OF_RANGE,
+                            "mass of one" + of,
+                            slope.massOfOne(),
+                            "be above 0 kg")
                     .require(slope.eaves().isPositive(), OUT_OF_RANGE, "eaves" + of, slope.eaves(), "be above 0 mm")
-                    .require(slope.rafterLines() >= 1, OUT_OF_RANGE, "rafter lines" + of, slope.rafterLines(), "be 1 or more")
+                    .require(
+                            slope.rafterLines() >= 1,
+                            OUT_OF_RANGE,
+                            "rafter lines" + of,
+                            slope.rafterLines(),
+                            "be 1 or more")
                     .require(
                             !liftCapacity.isLighterThan(slope.massOfOne()),
                             OUT_OF_RANGE,
@@ -327,15 +347,34 @@ public final class LoadingOut implements HasWorking, Serializable {
         StringBuilder text = new StringBuilder();
         for (SlopeLoad slope : slopes) {
             Numbers n = numbers(slope.name());
-            text.append(slope.name()).append(": ").append(slope.units()).append(" units, ").append(n.mass).append(", ")
-                    .append(n.perMetre).append(" to each metre of eaves; ")
-                    .append(n.lifts).append(n.lifts == 1 ? " lift" : " lifts").append(" of up to ").append(n.unitsInLift).append("; ")
-                    .append(n.stacks).append(n.stacks == 1 ? " stack" : " stacks").append(" of up to ").append(unitsInStack)
-                    .append(" (").append(n.stackMass).append("), at most ").append(n.mostOnALine).append(" on each of ")
-                    .append(slope.rafterLines()).append(" rafter lines\n");
+            text.append(slope.name())
+                    .append(": ")
+                    .append(slope.units())
+                    .append(" units, ")
+                    .append(n.mass)
+                    .append(", ")
+                    .append(n.perMetre)
+                    .append(" to each metre of eaves; ")
+                    .append(n.lifts)
+                    .append(n.lifts == 1 ? " lift" : " lifts")
+                    .append(" of up to ")
+                    .append(n.unitsInLift)
+                    .append("; ")
+                    .append(n.stacks)
+                    .append(n.stacks == 1 ? " stack" : " stacks")
+                    .append(" of up to ")
+                    .append(unitsInStack)
+                    .append(" (")
+                    .append(n.stackMass)
+                    .append("), at most ")
+                    .append(n.mostOnALine)
+                    .append(" on each of ")
+                    .append(slope.rafterLines())
+                    .append(" rafter lines\n");
         }
         lifts.forEach(lift -> text.append(lift).append('\n'));
-        return text.append("Masses are for planning; hoist, scaffold and roof were not assessed.\n").toString();
+        return text.append("Masses are for planning; hoist, scaffold and roof were not assessed.\n")
+                .toString();
     }
 
     @Override

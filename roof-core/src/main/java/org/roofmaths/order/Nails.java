@@ -47,11 +47,15 @@ public final class Nails {
     public static final ProblemCode OUT_OF_RANGE =
             ProblemCode.of("nails.out-of-range", "Give counts of zero or more and sizes above zero.");
 
-    private static final Formula AT_CROSSINGS = Formula.of(BATTEN_NAILS, ROWS.times(RAFTERS).plus(JOINTS));
+    private static final Formula AT_CROSSINGS =
+            Formula.of(BATTEN_NAILS, ROWS.times(RAFTERS).plus(JOINTS));
     private static final double CIRCLE_OF_ITS_SQUARE = Math.PI / 4;
     private static final Formula BY_VOLUME = Formula.of(
             MASS,
-            COUNT.times(Expression.number(CIRCLE_OF_ITS_SQUARE)).times(DIAMETER.squared()).times(LENGTH).times(DENSITY));
+            COUNT.times(Expression.number(CIRCLE_OF_ITS_SQUARE))
+                    .times(DIAMETER.squared())
+                    .times(LENGTH)
+                    .times(DENSITY));
 
     private Nails() {}
 
@@ -70,8 +74,14 @@ public final class Nails {
             Figure<? extends Number> rows, Figure<? extends Number> rafters, Figure<? extends Number> joints) {
         Problems.none()
                 .require(rows.value().longValue() >= 0, OUT_OF_RANGE, ROWS.name(), rows.value(), "be zero or more")
-                .require(rafters.value().longValue() >= 0, OUT_OF_RANGE, RAFTERS.name(), rafters.value(), "be zero or more")
-                .require(joints.value().longValue() >= 0, OUT_OF_RANGE, JOINTS.name(), joints.value(), "be zero or more")
+                .require(
+                        rafters.value().longValue() >= 0,
+                        OUT_OF_RANGE,
+                        RAFTERS.name(),
+                        rafters.value(),
+                        "be zero or more")
+                .require(
+                        joints.value().longValue() >= 0, OUT_OF_RANGE, JOINTS.name(), joints.value(), "be zero or more")
                 .throwIfErrors();
         return Worked.by(BATTEN_NAILS, r -> {
             long n = r.use(ROWS, rows).longValue();
@@ -93,8 +103,7 @@ public final class Nails {
      * @return the mass
      * @throws org.roofmaths.problem.ProblemsException if the count is below zero or a size not above it
      */
-    public static Worked<Mass> mass(
-            Figure<? extends Number> count, Length length, Length diameter, NailMetal metal) {
+    public static Worked<Mass> mass(Figure<? extends Number> count, Length length, Length diameter, NailMetal metal) {
         Problems.none()
                 .require(count.value().longValue() >= 0, OUT_OF_RANGE, COUNT.name(), count.value(), "be zero or more")
                 .require(length.isPositive(), OUT_OF_RANGE, LENGTH.name(), length, "be above 0 mm")

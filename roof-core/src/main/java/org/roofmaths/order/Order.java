@@ -66,7 +66,8 @@ public final class Order implements HasWorking, Serializable {
 
     /** A second batch that may look different. */
     public static final ProblemCode SECOND_BATCH = ProblemCode.of(
-            "order.second-batch", "Ask for the same batch; otherwise mix both over the whole face, or use the second where it is not seen.");
+            "order.second-batch",
+            "Ask for the same batch; otherwise mix both over the whole face, or use the second where it is not seen.");
 
     private final List<OrderLine> lines;
     private final List<Problem> notices;
@@ -105,11 +106,16 @@ public final class Order implements HasWorking, Serializable {
      * @return the order with the notices of its lines, or the problems
      */
     public static Attempt<Order> attemptOfLines(List<OrderLine> lines) {
-        Problems problems = Problems.none().require(!lines.isEmpty(), EMPTY, "order", "no line", "have at least one line");
+        Problems problems =
+                Problems.none().require(!lines.isEmpty(), EMPTY, "order", "no line", "have at least one line");
         Set<String> seen = new HashSet<>();
         for (OrderLine line : lines) {
             problems.require(
-                    seen.add(line.item()), ITEM_TWICE, "items", "\"" + line.item() + "\" twice", "each stand in one line");
+                    seen.add(line.item()),
+                    ITEM_TWICE,
+                    "items",
+                    "\"" + line.item() + "\" twice",
+                    "each stand in one line");
         }
         if (problems.hasErrors()) {
             return Attempt.failed(problems.list());
@@ -130,7 +136,8 @@ public final class Order implements HasWorking, Serializable {
      *     zero or of another kind
      */
     public Order secondOrder(Map<String, Amount> sound) {
-        Problems problems = Problems.none().require(!sound.isEmpty(), EMPTY, "delivery", "no item", "name at least one item");
+        Problems problems =
+                Problems.none().require(!sound.isEmpty(), EMPTY, "delivery", "no item", "name at least one item");
         for (String item : sound.keySet()) {
             problems.require(
                     lines.stream().anyMatch(line -> line.item().equals(item)),
@@ -155,7 +162,10 @@ public final class Order implements HasWorking, Serializable {
             second.add(more);
             if (more.net().kind() == AmountKind.PIECES && more.numberToBuy().orElse(0) > 0) {
                 shades.add(Problem.notice(
-                        SECOND_BATCH, line.item(), more.toBuy(), line.item() + ": a second batch may differ in shade or size"));
+                        SECOND_BATCH,
+                        line.item(),
+                        more.toBuy(),
+                        line.item() + ": a second batch may differ in shade or size"));
             }
         }
         problems.throwIfErrors();
@@ -330,7 +340,8 @@ public final class Order implements HasWorking, Serializable {
     /** Returns a summary, such as {@code order of 8 items: tile 2 packs of 180, …}. */
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder("order of " + lines.size() + (lines.size() == 1 ? " item: " : " items: "));
+        StringBuilder text =
+                new StringBuilder("order of " + lines.size() + (lines.size() == 1 ? " item: " : " items: "));
         String gap = "";
         for (OrderLine line : lines) {
             text.append(gap).append(line.item()).append(' ').append(line.toBuyInWords());

@@ -118,7 +118,8 @@ public final class OrderLine implements HasWorking, Serializable {
 
     /** An item counted in one way and sold in another. */
     public static final ProblemCode KINDS_DIFFER = ProblemCode.of(
-            "order.kinds", "Count the item as it is sold: pieces for packs, metres for rolls and lengths, kilograms for bags.");
+            "order.kinds",
+            "Count the item as it is sold: pieces for packs, metres for rolls and lengths, kilograms for bags.");
 
     /** A mass of one for an item that is itself a mass. */
     public static final ProblemCode MASS_OF_MASS =
@@ -131,8 +132,9 @@ public final class OrderLine implements HasWorking, Serializable {
     private static final BigDecimal GREATEST = new BigDecimal("1e9");
     private static final int SHOWN_DECIMALS = 2;
 
-    private static final Formula NUMBER_BY_SIZE =
-            Formula.of(NUMBER_TO_BUY, NEEDED.minus(DELIVERED).greatest(Expression.number(0)).timesToCover(SOLD_BY));
+    private static final Formula NUMBER_BY_SIZE = Formula.of(
+            NUMBER_TO_BUY,
+            NEEDED.minus(DELIVERED).greatest(Expression.number(0)).timesToCover(SOLD_BY));
     private static final Formula NUMBER_BY_SIZE_FIRST = Formula.of(NUMBER_TO_BUY, NEEDED.timesToCover(SOLD_BY));
     private static final Formula NUMBER_BY_MINIMUM = Formula.of(NUMBER_TO_BUY, MINIMUM);
     private static final Formula BUY_PACKS = Formula.of(TO_BUY, NUMBER_TO_BUY.times(SOLD_BY));
@@ -140,9 +142,9 @@ public final class OrderLine implements HasWorking, Serializable {
             Formula.of(TO_BUY, NEEDED.minus(DELIVERED).greatest(Expression.number(0)));
     private static final Formula BUY_NEEDED = Formula.of(TO_BUY, NEEDED);
     private static final Formula LEFT_FIRST = Formula.of(LEFT, TO_BUY.minus(NEEDED));
-    private static final Formula LEFT_OF_BOTH = Formula.of(LEFT, DELIVERED.plus(TO_BUY).minus(NEEDED));
-    private static final Formula PALLETS_BY_NUMBER =
-            Formula.of(PALLETS, NUMBER_TO_BUY.timesToCover(PACKS_PER_PALLET));
+    private static final Formula LEFT_OF_BOTH =
+            Formula.of(LEFT, DELIVERED.plus(TO_BUY).minus(NEEDED));
+    private static final Formula PALLETS_BY_NUMBER = Formula.of(PALLETS, NUMBER_TO_BUY.timesToCover(PACKS_PER_PALLET));
     private static final Formula NET_MASS_BY_ONE = Formula.of(NET_MASS, NET.times(MASS_OF_ONE));
     private static final Formula NET_MASS_ITSELF = Formula.of(NET_MASS, NET);
     private static final Formula MASS_BY_ONE = Formula.of(MASS_TO_BUY, TO_BUY.times(MASS_OF_ONE));
@@ -240,27 +242,38 @@ public final class OrderLine implements HasWorking, Serializable {
                         amount,
                         "be from 0 to 1000000000" + amount.kind().unit())
                 .require(
-                        amount.kind() != AmountKind.PIECES || amount.toBigDecimal().scale() <= 0,
+                        amount.kind() != AmountKind.PIECES
+                                || amount.toBigDecimal().scale() <= 0,
                         NET_NOT_WHOLE,
                         "net amount",
                         amount,
                         "be a whole number of pieces");
-        terms.stock().flatMap(Stock::size).ifPresent(size -> problems.require(
-                size.kind() == amount.kind(),
-                KINDS_DIFFER,
-                "net amount",
-                amount.kind() + " (" + amount + ")",
-                "be " + size.kind() + ", since it is sold in " + terms.stock().orElseThrow()));
+        terms.stock()
+                .flatMap(Stock::size)
+                .ifPresent(size -> problems.require(
+                        size.kind() == amount.kind(),
+                        KINDS_DIFFER,
+                        "net amount",
+                        amount.kind() + " (" + amount + ")",
+                        "be " + size.kind() + ", since it is sold in "
+                                + terms.stock().orElseThrow()));
         for (Allowance allowance : terms.allowances()) {
-            allowance.extra().ifPresent(extra -> problems.require(
-                    extra.value().kind() == amount.kind(),
-                    KINDS_DIFFER,
-                    "allowance for " + allowance.cause(),
-                    extra.value().kind() + " (" + extra.value() + ")",
-                    "be " + amount.kind() + ", as the net amount is"));
+            allowance
+                    .extra()
+                    .ifPresent(extra -> problems.require(
+                            extra.value().kind() == amount.kind(),
+                            KINDS_DIFFER,
+                            "allowance for " + allowance.cause(),
+                            extra.value().kind() + " (" + extra.value() + ")",
+                            "be " + amount.kind() + ", as the net amount is"));
         }
-        terms.massOfOne().ifPresent(mass -> problems.require(
-                amount.kind() != AmountKind.MASS, MASS_OF_MASS, "mass of one", mass, "be left out for an amount that is a mass"));
+        terms.massOfOne()
+                .ifPresent(mass -> problems.require(
+                        amount.kind() != AmountKind.MASS,
+                        MASS_OF_MASS,
+                        "mass of one",
+                        mass,
+                        "be left out for an amount that is a mass"));
         if (delivered != null) {
             Amount came = delivered.value();
             problems.require(
@@ -300,9 +313,15 @@ public final class OrderLine implements HasWorking, Serializable {
         Amount toBuy;
         Amount left;
         long pallets;
-        @Nullable Mass netMass;
-        @Nullable Mass massToBuy;
-        @Nullable Price cost;
+
+        @Nullable
+        Mass netMass;
+
+        @Nullable
+        Mass massToBuy;
+
+        @Nullable
+        Price cost;
 
         Result(Amount needed) {
             this.needed = needed;
@@ -366,8 +385,7 @@ public final class OrderLine implements HasWorking, Serializable {
             r.note(enough + " would be enough");
             result.number = r.record(NUMBER_TO_BUY, minimum.getAsLong(), NUMBER_BY_MINIMUM);
         } else {
-            result.number =
-                    r.record(NUMBER_TO_BUY, enough, delivered == null ? NUMBER_BY_SIZE_FIRST : NUMBER_BY_SIZE);
+            result.number = r.record(NUMBER_TO_BUY, enough, delivered == null ? NUMBER_BY_SIZE_FIRST : NUMBER_BY_SIZE);
         }
         r.note(stock.bought(result.number));
         result.toBuy = r.record(TO_BUY, soldBy.times(result.number), BUY_PACKS);

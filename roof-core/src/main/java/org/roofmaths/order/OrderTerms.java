@@ -65,12 +65,18 @@ public interface OrderTerms extends Serializable {
         for (Allowance allowance : allowances()) {
             allowance.check(problems);
             problems.require(
-                    seen.add(allowance.cause()), CAUSE_TWICE, "allowances", allowance.cause() + " twice", "name each cause once");
+                    seen.add(allowance.cause()),
+                    CAUSE_TWICE,
+                    "allowances",
+                    allowance.cause() + " twice",
+                    "name each cause once");
         }
         stock().ifPresent(stock -> stock.check(problems));
-        price().ifPresent(
-                        price -> problems.require(price.amount().signum() >= 0, PRICE_NEGATIVE, "price", price, "be zero or more"));
-        massOfOne().ifPresent(mass -> problems.require(!mass.isNegative(), MASS_NEGATIVE, "mass of one", mass, "be zero or more"));
+        price().ifPresent(price ->
+                problems.require(price.amount().signum() >= 0, PRICE_NEGATIVE, "price", price, "be zero or more"));
+        massOfOne()
+                .ifPresent(mass ->
+                        problems.require(!mass.isNegative(), MASS_NEGATIVE, "mass of one", mass, "be zero or more"));
         problems.throwIfErrors();
     }
 

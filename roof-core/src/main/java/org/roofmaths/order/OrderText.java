@@ -18,7 +18,8 @@ final class OrderText {
         int[] widths = new int[rows.get(0).size()];
         for (List<String> row : rows) {
             for (int i = 0; i < widths.length; i++) {
-                widths[i] = Math.max(widths[i], row.get(i).codePointCount(0, row.get(i).length()));
+                widths[i] = Math.max(
+                        widths[i], row.get(i).codePointCount(0, row.get(i).length()));
             }
         }
         StringBuilder text = new StringBuilder();
@@ -39,10 +40,15 @@ final class OrderText {
         List<List<String>> rows = rows(order);
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).forEach(cell -> text.append("| ").append(cell.replace("\\", "\\\\").replace("|", "\\|")).append(' '));
+            rows.get(i)
+                    .forEach(cell -> text.append("| ")
+                            .append(cell.replace("\\", "\\\\").replace("|", "\\|"))
+                            .append(' '));
             text.append("|\n");
             if (i == 0) {
-                text.append("| --- ").append("| ---: ".repeat(rows.get(0).size() - 1)).append("|\n");
+                text.append("| --- ")
+                        .append("| ---: ".repeat(rows.get(0).size() - 1))
+                        .append("|\n");
             }
         }
         text.append('\n');
@@ -80,8 +86,7 @@ final class OrderText {
             lines.add(line.item() + ": allowances " + line.allowancesInWords() + "; sold "
                     + (line.terms().stock().isPresent() ? "" : "(not said, taken as) ")
                     + inOrAs(line.stock().toString())
-                    + line.pallets()
-                            .stream()
+                    + line.pallets().stream()
                             .mapToObj(count -> "; " + count + (count == 1 ? " pallet" : " pallets"))
                             .findFirst()
                             .orElse(""));

@@ -42,6 +42,7 @@ public record Price(BigDecimal amount, Currency currency) implements Serializabl
     public String toString() {
         BigDecimal shown = amount.signum() == 0 ? BigDecimal.ZERO : amount.stripTrailingZeros();
         int decimals = Math.max(0, currency.getDefaultFractionDigits());
-        return (shown.scale() < decimals ? shown.setScale(decimals) : shown).toPlainString() + " " + currency.getCurrencyCode();
+        return (shown.scale() < decimals ? shown.setScale(decimals) : shown).toPlainString() + " "
+                + currency.getCurrencyCode();
     }
 }

@@ -68,7 +68,11 @@ public final class Stock implements Serializable {
     private final @Nullable Long packsPerPallet;
 
     private Stock(
-            Form form, @Nullable Amount size, boolean partPacks, @Nullable Long minimum, @Nullable Long packsPerPallet) {
+            Form form,
+            @Nullable Amount size,
+            boolean partPacks,
+            @Nullable Long minimum,
+            @Nullable Long packsPerPallet) {
         this.form = form;
         this.size = size;
         this.partPacks = partPacks;
@@ -197,11 +201,22 @@ public final class Stock implements Serializable {
                     SIZE,
                     form == Form.LENGTHS ? "stock length" : form.one + " size",
                     size.kind() == AmountKind.PIECES ? size + " pieces" : size,
-                    size.kind() == AmountKind.PIECES ? "be at least 1 piece" : "be above 0" + size.kind().unit());
+                    size.kind() == AmountKind.PIECES
+                            ? "be at least 1 piece"
+                            : "be above 0" + size.kind().unit());
         }
-        problems.require(minimum == null || minimum >= 1, MINIMUM, "least number sold", String.valueOf(minimum), "be at least 1");
         problems.require(
-                packsPerPallet == null || packsPerPallet >= 1, PALLET, "number on a pallet", String.valueOf(packsPerPallet), "be at least 1");
+                minimum == null || minimum >= 1,
+                MINIMUM,
+                "least number sold",
+                String.valueOf(minimum),
+                "be at least 1");
+        problems.require(
+                packsPerPallet == null || packsPerPallet >= 1,
+                PALLET,
+                "number on a pallet",
+                String.valueOf(packsPerPallet),
+                "be at least 1");
         problems.require(
                 !partPacks || (form == Form.PACKS && size != null && size.kind() == AmountKind.PIECES),
                 PART_PACKS,

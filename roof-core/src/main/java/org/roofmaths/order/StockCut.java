@@ -26,7 +26,7 @@ public record StockCut(Length stock, List<CutPiece> pieces, Length offcut, long 
     /** Returns for example {@code 3 × 4800 mm: 3 of 1200 mm (trimmer); offcut 1191 mm}. */
     @Override
     public String toString() {
-        return times + " × " + stock + ": " + pieces.stream().map(CutPiece::toString).collect(Collectors.joining(", ")) + "; offcut "
-                + offcut;
+        return times + " × " + stock + ": "
+                + pieces.stream().map(CutPiece::toString).collect(Collectors.joining(", ")) + "; offcut " + offcut;
     }
 }

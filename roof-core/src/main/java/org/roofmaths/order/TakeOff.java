@@ -81,11 +81,12 @@ public final class TakeOff implements Serializable {
     private static final String ALL = "every course";
     private static final String ODD = "odd courses";
     private static final String EVEN = "even courses";
-    private static final Formula ONE_MORE_THAN_GAUGES =
-            Formula.of(FULL_COURSES, Courses.GAUGE_COUNT.plus(1));
+    private static final Formula ONE_MORE_THAN_GAUGES = Formula.of(FULL_COURSES, Courses.GAUGE_COUNT.plus(1));
     private static final Formula EVERY = Formula.of(COURSES.at(ALL), FULL_COURSES);
-    private static final Formula HALF_UP = Formula.of(COURSES.at(ODD), FULL_COURSES.over(2).roundedUp());
-    private static final Formula HALF_DOWN = Formula.of(COURSES.at(EVEN), FULL_COURSES.over(2).roundedDown());
+    private static final Formula HALF_UP =
+            Formula.of(COURSES.at(ODD), FULL_COURSES.over(2).roundedUp());
+    private static final Formula HALF_DOWN =
+            Formula.of(COURSES.at(EVEN), FULL_COURSES.over(2).roundedDown());
 
     private final Map<String, FaceLayout> layouts;
     private final List<TakeOffItem> items;
@@ -105,7 +106,8 @@ public final class TakeOff implements Serializable {
      * @throws org.roofmaths.problem.ProblemsException if there is no face
      */
     public static TakeOff of(Map<String, FaceLayout> layouts) {
-        Problems found = Problems.none().require(!layouts.isEmpty(), NO_FACE, "layouts", "none", "hold at least one face");
+        Problems found =
+                Problems.none().require(!layouts.isEmpty(), NO_FACE, "layouts", "none", "hold at least one face");
         found.throwIfErrors();
         Map<String, Map<String, Figure<Amount>>> amounts = new LinkedHashMap<>();
         Map<String, Mass> masses = new LinkedHashMap<>();
@@ -116,13 +118,23 @@ public final class TakeOff implements Serializable {
                 String why = layout.counts().problems().get(0).message();
                 found.add(Problem.notice(NOT_COUNTED, face, why, "the units of " + face + " are not counted: " + why));
             }
-            layout.battens().value().ifPresent(battens -> layout.scheme().battens().ifPresent(demand -> put(
-                    amounts, name(demand), face, Amount.ofLength(battens.working().at(BattenRuns.TOGETHER)))));
-            layout.underlay().ifPresent(underlay -> layout.scheme().underlayRoll().ifPresent(roll -> put(
-                    amounts,
-                    "underlay " + metres(roll.width()) + " wide",
-                    face,
-                    Amount.ofLength(underlay.working().at(Underlay.WITH_JOINS)))));
+            layout.battens()
+                    .value()
+                    .ifPresent(battens -> layout.scheme()
+                            .battens()
+                            .ifPresent(demand -> put(
+                                    amounts,
+                                    name(demand),
+                                    face,
+                                    Amount.ofLength(battens.working().at(BattenRuns.TOGETHER)))));
+            layout.underlay()
+                    .ifPresent(underlay -> layout.scheme()
+                            .underlayRoll()
+                            .ifPresent(roll -> put(
+                                    amounts,
+                                    "underlay " + metres(roll.width()) + " wide",
+                                    face,
+                                    Amount.ofLength(underlay.working().at(Underlay.WITH_JOINS)))));
         });
         List<TakeOffItem> items = new ArrayList<>();
         amounts.forEach((name, parts) -> items.add(new TakeOffItem(name, Amount.sum(parts), masses.get(name))));
@@ -147,7 +159,10 @@ public final class TakeOff implements Serializable {
     private record Share(String way, int courses, int inEach) implements Serializable {}
 
     private static void units(
-            String face, FaceLayout layout, Map<String, Map<String, Figure<Amount>>> amounts, Map<String, Mass> masses) {
+            String face,
+            FaceLayout layout,
+            Map<String, Map<String, Figure<Amount>>> amounts,
+            Map<String, Mass> masses) {
         Courses courses = layout.courses().orThrow();
         Columns columns = layout.columns().orThrow();
         CoveringUnit unit = layout.scheme().unit();
@@ -222,7 +237,8 @@ public final class TakeOff implements Serializable {
         Optional<ShortUnit> made = course == CourseKind.UNDER_EAVES
                 ? twice.underEavesUnit()
                 : course == CourseKind.TOPS ? twice.topsUnit() : Optional.empty();
-        return made.map(shortUnit -> new Made(unit.name() + ", " + course.toString().replace(" course", " unit"), shortUnit.mass()))
+        return made.map(shortUnit ->
+                        new Made(unit.name() + ", " + course.toString().replace(" course", " unit"), shortUnit.mass()))
                 .orElseGet(() -> new Made(unit.name(), unit.mass()));
     }
 
@@ -248,7 +264,8 @@ public final class TakeOff implements Serializable {
         return items.stream()
                 .filter(item -> item.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no \"" + name + "\" in this take-off; it has: " + names()));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("no \"" + name + "\" in this take-off; it has: " + names()));
     }
 
     private String names() {
@@ -296,7 +313,8 @@ public final class TakeOff implements Serializable {
     public Optional<CountCheck> check(String face) {
         FaceLayout layout = layouts.get(face);
         if (layout == null) {
-            throw new IllegalArgumentException("no face \"" + face + "\" in this take-off; it has: " + String.join(", ", layouts.keySet()));
+            throw new IllegalArgumentException(
+                    "no face \"" + face + "\" in this take-off; it has: " + String.join(", ", layouts.keySet()));
         }
         if (!layout.counts().hasValue()) {
             return Optional.empty();
@@ -308,7 +326,8 @@ public final class TakeOff implements Serializable {
         return Optional.of(CountCheck.of(CountToCheck.builder()
                 .courses(Figure.given(courses.gaugeCount() + 1))
                 .unitsInCourse(Figure.given(unitsInCourse(layout.scheme().unit(), columns)))
-                .gauge(Figure.given(courses.gauge().left().plus(courses.gauge().right()).dividedBy(2)))
+                .gauge(Figure.given(
+                        courses.gauge().left().plus(courses.gauge().right()).dividedBy(2)))
                 .cover(Figure.given(columns.coverGot()))
                 .slopeLength(Figure.given(layout.shape()
                         .slopeLengths()
@@ -336,8 +355,9 @@ public final class TakeOff implements Serializable {
             case WHOLE -> 1;
             case HALF -> 0.5;
             case UNIT_AND_A_HALF -> 1.5;
-            default -> piece.width().toMetres()
-                    / (unit instanceof DoubleLapUnit ? unit.coverWidth() : columns.coverGot()).toMetres();
+            default ->
+                piece.width().toMetres()
+                        / (unit instanceof DoubleLapUnit ? unit.coverWidth() : columns.coverGot()).toMetres();
         };
     }
 

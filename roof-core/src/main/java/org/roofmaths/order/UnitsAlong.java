@@ -53,8 +53,10 @@ public final class UnitsAlong implements HasWorking, Serializable {
             "units-along.under-half", "Share the rest over the last two units, or move the end of the line.");
 
     private static final Formula COUNT_BY_COVER = Formula.of(COUNT, LENGTH.timesToCover(COVER));
-    private static final Formula LAST_BY_COUNT = Formula.of(LAST, LENGTH.minus(COUNT.minus(1).times(COVER)));
-    private static final Formula SHARED_BY_LAST = Formula.of(SHARED, COVER.plus(LAST).over(Expression.number(2)));
+    private static final Formula LAST_BY_COUNT =
+            Formula.of(LAST, LENGTH.minus(COUNT.minus(1).times(COVER)));
+    private static final Formula SHARED_BY_LAST =
+            Formula.of(SHARED, COVER.plus(LAST).over(Expression.number(2)));
 
     private final Figure<Length> length;
     private final Figure<Length> cover;
@@ -158,8 +160,16 @@ public final class UnitsAlong implements HasWorking, Serializable {
                 cover.value().dividedBy(2),
                 "the last of " + count + " units would be " + last + " long, under half of " + cover.value(),
                 List.of(
-                        Mend.of("last two units", "cut both to " + shared, shared.minus(cover.value()), "no piece under half a unit"),
-                        Mend.of("length of the line", last + " shorter", last.negated(), (count - 1) + " whole units"))));
+                        Mend.of(
+                                "last two units",
+                                "cut both to " + shared,
+                                shared.minus(cover.value()),
+                                "no piece under half a unit"),
+                        Mend.of(
+                                "length of the line",
+                                last + " shorter",
+                                last.negated(),
+                                (count - 1) + " whole units"))));
     }
 
     @Override
@@ -181,7 +191,7 @@ public final class UnitsAlong implements HasWorking, Serializable {
     @Override
     public String toString() {
         long cut = count - wholeUnits();
-        return count + (count == 1 ? " unit of " : " units of ") + cover.value() + " along " + length.value() + ": " + wholeUnits() + " whole"
-                + (cut == 0 ? "" : ", " + cut + " cut to " + shared);
+        return count + (count == 1 ? " unit of " : " units of ") + cover.value() + " along " + length.value() + ": "
+                + wholeUnits() + " whole" + (cut == 0 ? "" : ", " + cut + " cut to " + shared);
     }
 }

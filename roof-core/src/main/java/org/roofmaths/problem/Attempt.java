@@ -130,7 +130,8 @@ public final class Attempt<T> implements Serializable {
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder(value == null ? "no value" : value.toString());
-        problems.forEach(problem -> text.append('\n').append(problem.severity()).append(": ").append(problem));
+        problems.forEach(problem ->
+                text.append('\n').append(problem.severity()).append(": ").append(problem));
         return text.toString();
     }
 }

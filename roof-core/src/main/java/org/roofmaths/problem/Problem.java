@@ -28,7 +28,13 @@ public final class Problem implements Serializable {
     private final List<Mend> mends;
 
     private Problem(
-            ProblemCode code, Severity severity, String where, String given, String allowed, String message, List<Mend> mends) {
+            ProblemCode code,
+            Severity severity,
+            String where,
+            String given,
+            String allowed,
+            String message,
+            List<Mend> mends) {
         this.code = Objects.requireNonNull(code, "code");
         this.severity = Objects.requireNonNull(severity, "severity");
         this.where = Objects.requireNonNull(where, "where");

@@ -34,7 +34,8 @@ public final class ProblemCode implements Serializable {
     public static ProblemCode of(String id, String remedy) {
         if (!FORM.matcher(id).matches()) {
             throw new IllegalArgumentException(
-                    "a problem code must be lower-case words parted by dots, such as courses.no-equal-division, but was \"" + id + "\"");
+                    "a problem code must be lower-case words parted by dots, such as courses.no-equal-division, but was \""
+                            + id + "\"");
         }
         return new ProblemCode(id, Objects.requireNonNull(remedy, "remedy"));
     }

@@ -45,8 +45,7 @@ public final class RafterBays implements HasWorking, Serializable {
     private static final Formula BAYS_BY_CENTRES =
             Formula.of(BAYS, LENGTH.minus(RAFTER_WIDTH).timesToCover(CENTRES));
     private static final Formula RAFTERS_BY_BAYS = Formula.of(RAFTERS, BAYS.plus(1));
-    private static final Formula CLEAR_BY_BAYS =
-            Formula.of(CLEAR_WIDTH, LENGTH.minus(RAFTERS.times(RAFTER_WIDTH)));
+    private static final Formula CLEAR_BY_BAYS = Formula.of(CLEAR_WIDTH, LENGTH.minus(RAFTERS.times(RAFTER_WIDTH)));
     private static final double RESOLUTION = Length.STORAGE_RESOLUTION.toSi();
 
     private final Figure<Length> length;

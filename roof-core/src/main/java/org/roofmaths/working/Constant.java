@@ -20,7 +20,9 @@ record Constant(double value) implements Expression {
 
     @Override
     public String toText() {
-        return value == Math.rint(value) && Math.abs(value) < 1e15 ? Long.toString((long) value) : Double.toString(value);
+        return value == Math.rint(value) && Math.abs(value) < 1e15
+                ? Long.toString((long) value)
+                : Double.toString(value);
     }
 
     @Override

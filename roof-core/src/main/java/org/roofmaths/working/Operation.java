@@ -55,12 +55,11 @@ final class Operation implements Expression {
             case NEGATED -> operator.sign + inner(0, true);
             case SQUARED -> inner(0, true) + operator.sign;
             case POWER -> inner(0, true) + operator.sign + inner(1, true);
-            case SQUARE_ROOT -> operands.get(0) instanceof Operation
-                    ? "√(" + text(0) + ")"
-                    : "√" + text(0);
-            case TIMES_TO_COVER, TIMES_IN -> operator.sign + " (" + inner(0, Operator.OVER, false) + " ÷ "
-                    + inner(1, Operator.OVER, true) + ")";
-            case ARC_TAN_2 -> operator.sign + "(" + inner(0, Operator.OVER, false) + " ÷ " + inner(1, Operator.OVER, true) + ")";
+            case SQUARE_ROOT -> operands.get(0) instanceof Operation ? "√(" + text(0) + ")" : "√" + text(0);
+            case TIMES_TO_COVER, TIMES_IN ->
+                operator.sign + " (" + inner(0, Operator.OVER, false) + " ÷ " + inner(1, Operator.OVER, true) + ")";
+            case ARC_TAN_2 ->
+                operator.sign + "(" + inner(0, Operator.OVER, false) + " ÷ " + inner(1, Operator.OVER, true) + ")";
             case LEAST, GREATEST -> operator.sign + " (" + text(0) + "; " + text(1) + ")";
             case ROUNDED_UP, ROUNDED_DOWN -> operator.sign + " (" + text(0) + ")";
             case ROUNDED -> text(0) + ", rounded " + rounding;

@@ -73,8 +73,8 @@ final class Recording implements Recorder {
                 return new Input(at.placed(needed), figure);
             }
         }
-        throw new IllegalStateException(
-                "the formula \"" + formula.toText() + "\" names \"" + needed.toText() + "\", which was neither used nor recorded before");
+        throw new IllegalStateException("the formula \"" + formula.toText() + "\" names \"" + needed.toText()
+                + "\", which was neither used nor recorded before");
     }
 
     private <T> Term<T> placed(Term<T> term) {

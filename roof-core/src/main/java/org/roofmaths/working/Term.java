@@ -42,7 +42,8 @@ public final class Term<T> implements Expression {
      */
     public static <T> Term<T> of(String name, String symbol, Class<T> type) {
         if (name.isBlank() || symbol.isBlank()) {
-            throw new IllegalArgumentException("a term needs a name and a symbol, but was \"" + name + "\", \"" + symbol + "\"");
+            throw new IllegalArgumentException(
+                    "a term needs a name and a symbol, but was \"" + name + "\", \"" + symbol + "\"");
         }
         return new Term<>(name, symbol, Objects.requireNonNull(type, "type"), "");
     }

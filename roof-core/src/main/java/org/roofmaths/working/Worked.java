@@ -63,7 +63,9 @@ public final class Worked<T> implements Figure<T>, HasWorking {
 
     /** Runs the calculation again for a working under way, which keeps what was replayed before. */
     Worked<T> replayedWithin(Recording recording) {
-        return calculation == null ? this : Working.of(calculation::run, recording.forFigure()).at(term);
+        return calculation == null
+                ? this
+                : Working.of(calculation::run, recording.forFigure()).at(term);
     }
 
     /** Returns which number this is. */

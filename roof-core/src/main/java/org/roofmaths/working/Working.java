@@ -54,7 +54,8 @@ public final class Working implements Serializable {
         List<Worked<?>> steps = List.copyOf(recording.steps());
         Set<Worked<?>> used = Collections.newSetFromMap(new IdentityHashMap<>());
         steps.forEach(step -> collectSteps(step, used));
-        List<Worked<?>> roots = steps.stream().filter(step -> !used.contains(step)).toList();
+        List<Worked<?>> roots =
+                steps.stream().filter(step -> !used.contains(step)).toList();
         return new Working(steps, roots, Set.of());
     }
 
@@ -122,7 +123,12 @@ public final class Working implements Serializable {
                 .map(input -> (Figure<T>) input.figure())
                 .orElseThrow(() -> new IllegalArgumentException("no \"" + term.toText() + "\" in this working; it has: "
                         + String.join(", ", termNames()) + ", "
-                        + String.join(", ", inputs().stream().map(input -> input.term().toText()).distinct().toList())));
+                        + String.join(
+                                ", ",
+                                inputs().stream()
+                                        .map(input -> input.term().toText())
+                                        .distinct()
+                                        .toList())));
     }
 
     private List<String> termNames() {
@@ -236,19 +242,22 @@ public final class Working implements Serializable {
     }
 
     private static Optional<String> disagreement(Worked<?> step) {
-        double formula = step.formula().evaluate(term -> step.inputs().stream()
-                .filter(input -> input.term().equals(term) || input.term().at("").equals(term))
-                .findFirst()
-                .map(input -> si(input.figure().value()))
-                .orElse(Double.NaN));
+        double formula = step.formula()
+                .evaluate(term -> step.inputs().stream()
+                        .filter(input ->
+                                input.term().equals(term) || input.term().at("").equals(term))
+                        .findFirst()
+                        .map(input -> si(input.figure().value()))
+                        .orElse(Double.NaN));
         double recorded = si(step.value());
         double allowed = step.value() instanceof Integer || step.value() instanceof Long
                 ? 0
-                : Math.abs(recorded) * 1e-9 + (step.value() instanceof Length ? Length.STORAGE_RESOLUTION.toSi() : 1e-9);
+                : Math.abs(recorded) * 1e-9
+                        + (step.value() instanceof Length ? Length.STORAGE_RESOLUTION.toSi() : 1e-9);
         return Math.abs(formula - recorded) <= allowed // false for NaN
                 ? Optional.empty()
-                : Optional.of(step.term().toText() + ": recorded " + step.value() + " (" + recorded + " in SI units), but the formula \""
-                        + step.formula().toText() + "\" gives " + formula);
+                : Optional.of(step.term().toText() + ": recorded " + step.value() + " (" + recorded
+                        + " in SI units), but the formula \"" + step.formula().toText() + "\" gives " + formula);
     }
 
     private static double si(Object value) {

@@ -54,8 +54,10 @@ final class WorkingText {
             } else if (input.figure() instanceof Worked<?> inner) {
                 renamed(inner, input.term(), depth + 1);
             } else {
-                line(depth + 1, input.term().toText() + " = " + value(input.term(), input.figure()) + "  ("
-                        + input.figure().origin() + ")");
+                line(
+                        depth + 1,
+                        input.term().toText() + " = " + value(input.term(), input.figure()) + "  ("
+                                + input.figure().origin() + ")");
             }
         }
         for (String note : step.notes()) {
@@ -94,6 +96,9 @@ final class WorkingText {
     }
 
     private void line(int depth, String content) {
-        out.append("  ".repeat(depth)).append(markdown ? "- " : "").append(content).append('\n');
+        out.append("  ".repeat(depth))
+                .append(markdown ? "- " : "")
+                .append(content)
+                .append('\n');
     }
 }

@@ -38,9 +38,11 @@ class CountCheckTest {
                 + LEAN_TO.across().toDouble()
                 + LEAN_TO.byShape().toDouble();
         // rounding of doubles of about 200
-        assertThat(parts).isCloseTo(LEAN_TO.byCount().toDouble() - LEAN_TO.byArea().toDouble(), within(1e-10));
+        assertThat(parts)
+                .isCloseTo(LEAN_TO.byCount().toDouble() - LEAN_TO.byArea().toDouble(), within(1e-10));
         assertThat(LEAN_TO)
-                .hasToString("192.5 units by count, 195.48 by area (-1.52 %): -1.64 up the slope, -1.34 across, 0 by the shape of the face");
+                .hasToString(
+                        "192.5 units by count, 195.48 by area (-1.52 %): -1.64 up the slope, -1.34 across, 0 by the shape of the face");
         assertThat(LEAN_TO.working().disagreements()).isEmpty();
     }
 

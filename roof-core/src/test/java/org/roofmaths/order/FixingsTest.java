@@ -113,8 +113,10 @@ class FixingsTest {
 
     @Test
     void copper_is_heavier_than_steel_by_its_density() {
-        double steel = Nails.mass(given(1000), mm(38), mm(3), NailMetal.STEEL).value().toKilograms();
-        double copper = Nails.mass(given(1000), mm(38), mm(3), NailMetal.COPPER).value().toKilograms();
+        double steel =
+                Nails.mass(given(1000), mm(38), mm(3), NailMetal.STEEL).value().toKilograms();
+        double copper =
+                Nails.mass(given(1000), mm(38), mm(3), NailMetal.COPPER).value().toKilograms();
         assertThat(copper / steel).isCloseTo(8960.0 / 7850, within(1e-12)); // rounding of doubles
     }
 }

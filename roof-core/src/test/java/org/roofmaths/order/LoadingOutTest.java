@@ -27,7 +27,8 @@ class LoadingOutTest {
         assertThat(BOTH.mass()).isEqualTo(kg(2428.8));
         assertThat(BOTH.massOn("front")).isEqualTo(kg(1214.4));
         assertThat(BOTH.massPerMetreOfEaves("back")).isEqualTo(kg(176));
-        assertThat(BOTH.working().at(LoadingOut.MASS_PER_METRE.at("front")).value()).isEqualTo(kg(176));
+        assertThat(BOTH.working().at(LoadingOut.MASS_PER_METRE.at("front")).value())
+                .isEqualTo(kg(176));
         assertThat(BOTH.working().disagreements()).isEmpty();
     }
 
@@ -46,7 +47,10 @@ class LoadingOutTest {
         assertThat(BOTH.stackCount("front")).isEqualTo(35); // 276 / 8 = 34.5
         assertThat(BOTH.stackMass("front")).isEqualTo(kg(35.2));
         assertThat(BOTH.stacksOnLines("front")).hasSize(12).containsOnly(2L, 3L);
-        assertThat(BOTH.stacksOnLines("front").stream().mapToLong(Long::longValue).sum()).isEqualTo(35);
+        assertThat(BOTH.stacksOnLines("front").stream()
+                        .mapToLong(Long::longValue)
+                        .sum())
+                .isEqualTo(35);
     }
 
     @Test
@@ -63,7 +67,9 @@ class LoadingOutTest {
     @Test
     void a_lift_that_carries_exactly_so_many_carries_them() {
         // 45 × 4.4 = 198: in binary 198 / 4.4 is 44.99999999999999
-        assertThat(LoadingOut.of(List.of(new SlopeLoad("main", 90, kg(4.4), metres(5), 9)), kg(198), 10).lifts()).hasSize(2);
+        assertThat(LoadingOut.of(List.of(new SlopeLoad("main", 90, kg(4.4), metres(5), 9)), kg(198), 10)
+                        .lifts())
+                .hasSize(2);
     }
 
     @Property

@@ -33,7 +33,8 @@ class OrderLineTest {
     void allowances_are_added_once_and_the_sum_is_rounded_up_once() {
         OrderLine line = OrderLine.of("tile", Amount.pieces(187), TILES);
 
-        assertThat(line.needed().toBigDecimal()).isEqualByComparingTo("196.35"); // 187 × (1 + 0.03 + 0.02), not × 1.03 × 1.02
+        assertThat(line.needed().toBigDecimal())
+                .isEqualByComparingTo("196.35"); // 187 × (1 + 0.03 + 0.02), not × 1.03 × 1.02
         assertThat(line.numberToBuy()).hasValue(2); // 196.35 / 180 = 1.09
         assertThat(line.toBuy()).isEqualTo(Amount.pieces(2 * 180));
         assertThat(line.left().toBigDecimal()).isEqualByComparingTo("163.65"); // 360 − 196.35
@@ -44,21 +45,24 @@ class OrderLineTest {
     @CsvSource({"2160,12", "2161,13", "180,1", "1,1", "0,0"})
     void exact_multiples_of_a_pack_never_gain_one(long net, long packs) {
         OrderTerms terms = OrderTerms.builder().stock(Stock.packs(180)).build();
-        assertThat(OrderLine.of("tile", Amount.pieces(net), terms).numberToBuy()).hasValue(packs);
+        assertThat(OrderLine.of("tile", Amount.pieces(net), terms).numberToBuy())
+                .hasValue(packs);
     }
 
     @ParameterizedTest
     @CsvSource({"12.0000001,12", "12.00000011,13", "12,12", "11.9999999,12"})
     void a_count_that_is_over_by_the_last_digit_of_a_sum_is_that_count(double kilograms, long bags) {
         OrderTerms terms = OrderTerms.builder().stock(Stock.bags(kg(1))).build();
-        assertThat(OrderLine.of("mortar", Amount.of(kg(kilograms)), terms).numberToBuy()).hasValue(bags);
+        assertThat(OrderLine.of("mortar", Amount.of(kg(kilograms)), terms).numberToBuy())
+                .hasValue(bags);
     }
 
     @Test
     void a_sum_of_tenths_does_not_buy_a_bag_too_many() {
         // 0.1 + 0.2 is 0.30000000000000004 in binary
         OrderTerms terms = OrderTerms.builder().stock(Stock.bags(kg(0.3))).build();
-        assertThat(OrderLine.of("mortar", Amount.of(kg(0.1 + 0.2)), terms).numberToBuy()).hasValue(1);
+        assertThat(OrderLine.of("mortar", Amount.of(kg(0.1 + 0.2)), terms).numberToBuy())
+                .hasValue(1);
     }
 
     @Test
@@ -87,10 +91,21 @@ class OrderLineTest {
         assertThat(line.toBuyInWords()).isEqualTo("1 pack of 180 and 17 pieces");
         assertThat(line.left()).hasToString("0.65");
         assertThat(OrderLine.of("tile", Amount.pieces(7), terms).toBuyInWords()).isEqualTo("8 pieces");
-        assertThat(OrderLine.of("tile", Amount.pieces(1), OrderTerms.builder().from(terms).allowances(List.of()).build())
+        assertThat(OrderLine.of(
+                                "tile",
+                                Amount.pieces(1),
+                                OrderTerms.builder()
+                                        .from(terms)
+                                        .allowances(List.of())
+                                        .build())
                         .toBuyInWords())
                 .isEqualTo("1 piece");
-        assertThat(OrderLine.of("tile", Amount.pieces(360), OrderTerms.builder().stock(Stock.packs(180).withPartPacks()).build())
+        assertThat(OrderLine.of(
+                                "tile",
+                                Amount.pieces(360),
+                                OrderTerms.builder()
+                                        .stock(Stock.packs(180).withPartPacks())
+                                        .build())
                         .toBuyInWords())
                 .isEqualTo("2 packs of 180");
     }
@@ -105,8 +120,10 @@ class OrderLineTest {
         assertThat(few.numberToBuy()).hasValue(10);
         assertThat(few.left()).hasToString("28 m"); // 48 − 20
         assertThat(few.working().at(OrderLine.NUMBER_TO_BUY).notes()).containsExactly("5 would be enough");
-        assertThat(OrderLine.of("batten", Amount.of(metres(0)), terms).numberToBuy()).hasValue(0);
-        assertThat(OrderLine.of("batten", Amount.of(metres(100)), terms).numberToBuy()).hasValue(21);
+        assertThat(OrderLine.of("batten", Amount.of(metres(0)), terms).numberToBuy())
+                .hasValue(0);
+        assertThat(OrderLine.of("batten", Amount.of(metres(100)), terms).numberToBuy())
+                .hasValue(21);
     }
 
     @Test
@@ -122,7 +139,8 @@ class OrderLineTest {
 
     @Test
     void without_stock_pieces_are_bought_singly_and_the_rest_as_needed() {
-        assertThat(OrderLine.of("vent", Amount.pieces(9), OrderTerms.none()).toBuyInWords()).isEqualTo("9");
+        assertThat(OrderLine.of("vent", Amount.pieces(9), OrderTerms.none()).toBuyInWords())
+                .isEqualTo("9");
         OrderLine lead = OrderLine.of("lead", Amount.of(kg(60.401432)), OrderTerms.none());
 
         assertThat(lead.toBuy()).isEqualTo(lead.net());
@@ -148,7 +166,8 @@ class OrderLineTest {
     void packs_can_cover_an_area() {
         OrderTerms terms =
                 OrderTerms.builder().stock(Stock.packs(squareMetres(2.5))).build();
-        assertThat(OrderLine.of("board", Amount.of(squareMetres(12.5)), terms).toBuyInWords()).isEqualTo("5 packs of 2.5 m²");
+        assertThat(OrderLine.of("board", Amount.of(squareMetres(12.5)), terms).toBuyInWords())
+                .isEqualTo("5 packs of 2.5 m²");
     }
 
     @Test
@@ -165,13 +184,18 @@ class OrderLineTest {
         OrderLine nails = OrderLine.of(
                 "nail",
                 Amount.pieces(198),
-                OrderTerms.builder().price(Price.of(new BigDecimal("0.0125"), POUND)).build());
+                OrderTerms.builder()
+                        .price(Price.of(new BigDecimal("0.0125"), POUND))
+                        .build());
         assertThat(nails.cost().orElseThrow()).hasToString("2.475 GBP");
 
         OrderLine packs = OrderLine.of(
                 "tile",
                 Amount.pieces(187),
-                OrderTerms.builder().from(TILES).price(Price.of(new BigDecimal("210.50"), POUND)).build());
+                OrderTerms.builder()
+                        .from(TILES)
+                        .price(Price.of(new BigDecimal("210.50"), POUND))
+                        .build());
         assertThat(packs.cost().orElseThrow()).hasToString("421.00 GBP"); // 2 × 210.50
 
         OrderLine lead = OrderLine.of(
@@ -179,7 +203,8 @@ class OrderLineTest {
                 Amount.of(kg(60.5)),
                 OrderTerms.builder().price(Price.of(new BigDecimal("3"), POUND)).build());
         assertThat(lead.cost().orElseThrow()).hasToString("181.50 GBP"); // 60.5 × 3
-        assertThat(Price.of(new BigDecimal("1200"), Currency.getInstance("JPY"))).hasToString("1200 JPY");
+        assertThat(Price.of(new BigDecimal("1200"), Currency.getInstance("JPY")))
+                .hasToString("1200 JPY");
     }
 
     @Test
@@ -197,7 +222,10 @@ class OrderLineTest {
 
     @Test
     void shows_its_working() {
-        OrderLine line = OrderLine.of("tile", Amount.pieces(187), OrderTerms.builder().from(TILES).massOfOne(kg(4.4)).build());
+        OrderLine line = OrderLine.of(
+                "tile",
+                Amount.pieces(187),
+                OrderTerms.builder().from(TILES).massOfOne(kg(4.4)).build());
 
         assertThat(line.working().at(OrderLine.NEEDED).working().toText()).isEqualTo("""
                 amount needed = net amount × (1 + allowance (breakage) + allowance (cutting))
@@ -221,7 +249,9 @@ class OrderLineTest {
         assertThat(line.net()).isEqualTo(Amount.pieces(405 + 404));
         assertThat(line.working().at(Amount.SUM).formula().toText())
                 .isEqualTo("sum of the amounts = part of the amount (front) + part of the amount (back)");
-        assertThat(line.working().inputs()).extracting(input -> input.figure().toString()).contains("405 (given)", "404 (given)");
+        assertThat(line.working().inputs())
+                .extracting(input -> input.figure().toString())
+                .contains("405 (given)", "404 (given)");
         assertThat(line.working().disagreements()).isEmpty();
     }
 
@@ -281,17 +311,24 @@ class OrderLineTest {
                         .build())
                 .isInstanceOf(ProblemsException.class)
                 .hasMessage("allowance for breakage must be a share of the net amount from 0 % to 100 %, but was 500 %")
-                .satisfies(e -> assertThat(((ProblemsException) e).problems().get(0).code().remedy())
-                        .isEqualTo("Give the share as a percentage, such as percent(5); an extra beyond the net amount is given as"
-                                + " an amount."));
-        assertThat(OrderTerms.builder().addAllowances(Allowance.reserve(percent(100))).build().allowances()).hasSize(1);
+                .satisfies(e -> assertThat(
+                                ((ProblemsException) e).problems().get(0).code().remedy())
+                        .isEqualTo(
+                                "Give the share as a percentage, such as percent(5); an extra beyond the net amount is given as"
+                                        + " an amount."));
+        assertThat(OrderTerms.builder()
+                        .addAllowances(Allowance.reserve(percent(100)))
+                        .build()
+                        .allowances())
+                .hasSize(1);
         assertThatThrownBy(() -> Ratio.of(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void refuses_stock_that_holds_nothing() {
         assertThat(problems(Stock.rolls(metres(0)))).containsExactly("roll size must be above 0 m, but was 0 m");
-        assertThat(problems(Stock.lengths(metres(-4.8)))).containsExactly("stock length must be above 0 m, but was -4.8 m");
+        assertThat(problems(Stock.lengths(metres(-4.8))))
+                .containsExactly("stock length must be above 0 m, but was -4.8 m");
         assertThat(problems(Stock.bags(kg(0)))).containsExactly("bag size must be above 0 kg, but was 0 kg");
         assertThat(problems(Stock.rolls(metres(50)).withPartPacks()))
                 .containsExactly("stock in part packs must be packs of pieces, but was rolls of 50 m, part packs sold");
@@ -319,7 +356,10 @@ class OrderLineTest {
                         net amount must be from 0 to 1000000000, but was -1
                         net amount must be a length, since it is sold in rolls of 50 m, but was pieces (-1)
                         allowance for cutting must be pieces, as the net amount is, but was a length (2 m)""");
-        assertThat(OrderLine.attempt("lead", Figure.given(Amount.of(kg(2))), OrderTerms.builder().massOfOne(kg(1)).build())
+        assertThat(OrderLine.attempt(
+                                "lead",
+                                Figure.given(Amount.of(kg(2))),
+                                OrderTerms.builder().massOfOne(kg(1)).build())
                         .problems())
                 .extracting(Problem::message)
                 .containsExactly("mass of one must be left out for an amount that is a mass, but was 1 kg");
@@ -337,8 +377,10 @@ class OrderLineTest {
                 .addAllowances(Allowance.of(Cause.CUTTING, AllowanceHint.BATTENS.least()))
                 .build();
         assertThat(OrderLine.of("batten", Amount.of(metres(100)), terms).allowancesInWords())
-                .isEqualTo("cutting 5 % (assumed: common practice for battens; to change it, give an allowance of your own)");
-        assertThat(OrderLine.of("batten", Amount.of(metres(100)), OrderTerms.none()).needed())
+                .isEqualTo(
+                        "cutting 5 % (assumed: common practice for battens; to change it, give an allowance of your own)");
+        assertThat(OrderLine.of("batten", Amount.of(metres(100)), OrderTerms.none())
+                        .needed())
                 .isEqualTo(Amount.of(metres(100)));
     }
 

@@ -30,7 +30,11 @@ class OrderProperties {
     @Provide
     Arbitrary<OrderTerms> packTerms() {
         Arbitrary<Integer> permille = Arbitraries.integers().between(0, 1000).withoutEdgeCases();
-        return Combinators.combine(permille, permille, Arbitraries.longs().between(1, 500).withoutEdgeCases(), Arbitraries.of(true, false))
+        return Combinators.combine(
+                        permille,
+                        permille,
+                        Arbitraries.longs().between(1, 500).withoutEdgeCases(),
+                        Arbitraries.of(true, false))
                 .as((breakage, cutting, pack, split) -> OrderTerms.builder()
                         .addAllowances(
                                 Allowance.breakage(Ratio.of(breakage / 1000.0)),
@@ -93,7 +97,8 @@ class OrderProperties {
 
         assertThat(often.needed().toBigDecimal())
                 .isEqualByComparingTo(once.needed().toBigDecimal().multiply(BigDecimal.valueOf(k)));
-        assertThat(often.toBuy().toPieces()).isLessThanOrEqualTo(k * once.toBuy().toPieces());
+        assertThat(often.toBuy().toPieces())
+                .isLessThanOrEqualTo(k * once.toBuy().toPieces());
     }
 
     @Property
@@ -140,7 +145,8 @@ class OrderProperties {
                 .plus(units.cutLength().times(cut));
         // two halves of an odd number of nanometres
         assertThat(Math.abs(laid.toNanometres() - length)).isLessThanOrEqualTo(1);
-        assertThat(units.count() == 1 || 2 * units.cutLength().toNanometres() >= cover - 200).isTrue();
+        assertThat(units.count() == 1 || 2 * units.cutLength().toNanometres() >= cover - 200)
+                .isTrue();
         assertThat(units.working().disagreements()).isEmpty();
     }
 }

@@ -71,7 +71,9 @@ class OrderTest {
 
     @Test
     void prints_markdown() {
-        assertThat(Order.ofLines(OrderLine.of("a|b", Amount.pieces(2), OrderTerms.none())).toMarkdown()).isEqualTo("""
+        assertThat(Order.ofLines(OrderLine.of("a|b", Amount.pieces(2), OrderTerms.none()))
+                        .toMarkdown())
+                .isEqualTo("""
                 | item | net | needed | to buy | left over |
                 | --- | ---: | ---: | ---: | ---: |
                 | a\\|b | 2 | 2 | 2 | 0 |
@@ -112,7 +114,8 @@ class OrderTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("no \"copper\" in this order; it has: tile, half tile, batten 25 × 50, lead");
         assertThat(ORDER)
-                .hasToString("order of 4 items: tile 2 packs of 180, half tile 12, batten 25 × 50 13 lengths of 4.8 m, lead 60.41 kg");
+                .hasToString(
+                        "order of 4 items: tile 2 packs of 180, half tile 12, batten 25 × 50 13 lengths of 4.8 m, lead 60.41 kg");
     }
 
     @Test
@@ -120,7 +123,8 @@ class OrderTest {
         assertThat(ORDER.working().at(Order.TOTAL_MASS).formula().toText())
                 .isEqualTo("mass of the order = mass to buy (tile) + mass to buy (half tile) + mass to buy (lead)");
         assertThat(ORDER.working().at(Order.TOTAL_COST.at("GBP")).value()).isEqualByComparingTo("488.60");
-        assertThat(ORDER.working().at(OrderLine.NEEDED.at("batten 25 × 50")).value()).hasToString("60.57975 m");
+        assertThat(ORDER.working().at(OrderLine.NEEDED.at("batten 25 × 50")).value())
+                .hasToString("60.57975 m");
         assertThat(ORDER.working().disagreements()).isEmpty();
     }
 
@@ -149,7 +153,9 @@ class OrderTest {
                 tile            187     196.35   170      1 pack of 180      153.65
                 batten 25 × 50  57.7 m  60.58 m  57.6 m   1 length of 4.8 m  1.82 m
                 """);
-        assertThat(second.problems()).extracting(Problem::message).contains("tile: a second batch may differ in shade or size");
+        assertThat(second.problems())
+                .extracting(Problem::message)
+                .contains("tile: a second batch may differ in shade or size");
         assertThat(second.working().disagreements()).isEmpty();
     }
 

@@ -28,7 +28,8 @@ import org.roofmaths.working.Figure;
 class TakeOffTest {
     private static final Pitch LEAN_TO_PITCH = Pitch.ofRiseAndRun(mm(1875), mm(3000));
     private static final FaceLayout LEAN_TO = FaceLayout.on(
-            FlatShape.rectangle(mm(5245), LEAN_TO_PITCH.slopeOver(mm(3150))).withPitch(LEAN_TO_PITCH), Samples.FERNSIDE);
+            FlatShape.rectangle(mm(5245), LEAN_TO_PITCH.slopeOver(mm(3150))).withPitch(LEAN_TO_PITCH),
+            Samples.FERNSIDE);
 
     private static Map<String, FaceLayout> garage() {
         Map<String, FaceLayout> faces = new LinkedHashMap<>();
@@ -43,7 +44,8 @@ class TakeOffTest {
 
         // 11 courses of 17 tiles and a half one; 11 battens and 5 rows of underlay of 5.245 m
         assertThat(takeOff)
-                .hasToString("roll tile, half unit: 11; roll tile: 187; batten 25 x 50: 57.695 m; underlay 1 m wide: 26.225 m");
+                .hasToString(
+                        "roll tile, half unit: 11; roll tile: 187; batten 25 x 50: 57.695 m; underlay 1 m wide: 26.225 m");
         assertThat(takeOff.problems()).isEmpty();
         assertThat(takeOff.item("roll tile").massOfOne()).hasValue(kg(4.4));
         assertThat(takeOff.item("batten 25 x 50").massOfOne()).isEmpty();
@@ -54,7 +56,8 @@ class TakeOffTest {
         TakeOff takeOff = TakeOff.of(garage());
 
         assertThat(takeOff.item("500 x 250 slate").net().value()).isEqualTo(Amount.pieces(810)); // 2 × 405
-        assertThat(takeOff.item("500 x 250 slate, unit-and-a-half").net().value()).isEqualTo(Amount.pieces(36)); // 2 × 18
+        assertThat(takeOff.item("500 x 250 slate, unit-and-a-half").net().value())
+                .isEqualTo(Amount.pieces(36)); // 2 × 18
         assertThat(takeOff.item("batten 25 x 50").net().value()).isEqualTo(Amount.of(metres(2 * 17 * 6.1)));
     }
 
@@ -72,7 +75,8 @@ class TakeOffTest {
     void keeps_the_trail_to_the_courses() {
         OrderLine slates = TakeOff.of(garage()).item("500 x 250 slate").on(OrderTerms.none());
 
-        assertThat(slates.working().at(TakeOff.ON_THE_FACE).formula().toText()).startsWith("units on the face = courses laid so (");
+        assertThat(slates.working().at(TakeOff.ON_THE_FACE).formula().toText())
+                .startsWith("units on the face = courses laid so (");
         assertThat(slates.working().at(TakeOff.FULL_COURSES).formula().toText())
                 .isEqualTo("full courses = number of gauges + 1");
         assertThat(slates.working().disagreements()).isEmpty();
@@ -94,15 +98,17 @@ class TakeOffTest {
         assertThat(order.working().disagreements()).isEmpty();
         assertThatThrownBy(() -> takeOff.order(Map.of("slate", tiles)))
                 .isInstanceOf(ProblemsException.class)
-                .hasMessage("items of the terms must be among those taken off (roll tile, half unit, roll tile, batten 25 x 50,"
-                        + " underlay 1 m wide), but was \"slate\"");
+                .hasMessage(
+                        "items of the terms must be among those taken off (roll tile, half unit, roll tile, batten 25 x 50,"
+                                + " underlay 1 m wide), but was \"slate\"");
     }
 
     @Test
     void holds_the_count_against_the_area() {
         CountCheck leanTo = TakeOff.of(Map.of("main", LEAN_TO)).check("main").orElseThrow();
         assertThat(leanTo)
-                .hasToString("192.5 units by count, 195.48 by area (-1.52 %): -1.64 up the slope, -1.34 across, 0 by the shape of the face");
+                .hasToString(
+                        "192.5 units by count, 195.48 by area (-1.52 %): -1.64 up the slope, -1.34 across, 0 by the shape of the face");
 
         // the hand page: 17 × 24 = 408 against 424.77 by area, 3.95 per cent less
         CountCheck back = TakeOff.of(garage()).check("back").orElseThrow();
@@ -126,17 +132,24 @@ class TakeOffTest {
         FaceLayout layout = FaceLayout.on(FlatShape.rectangle(mm(5000), mm(4000)), scheme);
         TakeOff takeOff = TakeOff.of(Map.of("main", layout));
 
-        assertThat(takeOff.items()).extracting(TakeOffItem::name).contains("plain tile", "plain tile, under-eaves unit", "plain tile, tops unit");
-        long all = takeOff.items().stream().mapToLong(item -> item.net().value().toPieces()).sum();
+        assertThat(takeOff.items())
+                .extracting(TakeOffItem::name)
+                .contains("plain tile", "plain tile, under-eaves unit", "plain tile, tops unit");
+        long all = takeOff.items().stream()
+                .mapToLong(item -> item.net().value().toPieces())
+                .sum();
         assertThat(all).isEqualTo(layout.counts().orThrow().total());
     }
 
     @Test
     void a_face_that_does_not_fit_is_said_and_left_out() {
-        FaceLayout narrow = FaceLayout.on(FlatShape.rectangle(mm(200), mm(3714)).withPitch(LEAN_TO_PITCH), Samples.FERNSIDE);
+        FaceLayout narrow =
+                FaceLayout.on(FlatShape.rectangle(mm(200), mm(3714)).withPitch(LEAN_TO_PITCH), Samples.FERNSIDE);
         TakeOff takeOff = TakeOff.of(Map.of("main", narrow));
 
-        assertThat(takeOff.items()).extracting(TakeOffItem::name).containsExactly("batten 25 x 50", "underlay 1 m wide");
+        assertThat(takeOff.items())
+                .extracting(TakeOffItem::name)
+                .containsExactly("batten 25 x 50", "underlay 1 m wide");
         assertThat(takeOff.problems())
                 .singleElement()
                 .extracting(Problem::message)

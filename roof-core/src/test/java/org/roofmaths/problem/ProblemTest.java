@@ -23,7 +23,8 @@ class ProblemTest {
     @Test
     void an_error_says_what_it_must_be_and_what_it_was() {
         assertThat(STEEP).hasToString("pitch must be above 0° and below 90°, but was 95°");
-        assertThat(STEEP.at("/roof/pitch").message()).isEqualTo("/roof/pitch must be above 0° and below 90°, but was 95°");
+        assertThat(STEEP.at("/roof/pitch").message())
+                .isEqualTo("/roof/pitch must be above 0° and below 90°, but was 95°");
         assertThat(SHORT.at("/x").message()).isEqualTo(SHORT.message());
     }
 
@@ -47,7 +48,14 @@ class ProblemTest {
                         "remedy", "Widen the gauge range.",
                         "mends",
                                 List.of(Map.of(
-                                        "what", "overhang", "change", "4 mm more", "by", "4 mm", "result", "10 gauges of 345 mm"))));
+                                        "what",
+                                        "overhang",
+                                        "change",
+                                        "4 mm more",
+                                        "by",
+                                        "4 mm",
+                                        "result",
+                                        "10 gauges of 345 mm"))));
     }
 
     @Test
@@ -86,7 +94,9 @@ class ProblemTest {
         assertThat(failed.hasValue()).isFalse();
         assertThat(failed.value()).isEmpty();
         assertThat(failed.map(String::length).problems()).containsExactly(STEEP);
-        assertThatThrownBy(failed::orThrow).isInstanceOf(ProblemsException.class).hasMessage(STEEP.message());
+        assertThatThrownBy(failed::orThrow)
+                .isInstanceOf(ProblemsException.class)
+                .hasMessage(STEEP.message());
         assertThatThrownBy(() -> Attempt.failed(List.of()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a failed attempt must carry at least one problem");

@@ -28,8 +28,7 @@ final class Rafter implements HasWorking {
         Pitch slope = r.use(PITCH, pitch);
         Length rise = r.record(RISE, slope.riseOver(level), RISE_BY_PITCH);
         r.note("to the ridge line; no allowance for the ridge board");
-        return r.record(
-                LENGTH, Length.ofMetres(StrictMath.hypot(level.toMetres(), rise.toMetres())), LENGTH_BY_SIDES);
+        return r.record(LENGTH, Length.ofMetres(StrictMath.hypot(level.toMetres(), rise.toMetres())), LENGTH_BY_SIDES);
     }
 
     Length length() {

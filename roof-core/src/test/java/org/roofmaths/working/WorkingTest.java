@@ -140,7 +140,9 @@ class WorkingTest {
                 .containsEntry("format", "roof-maths working")
                 .containsEntry("version", 1)
                 .containsEntry("weakestProvenance", "quoted");
-        assertThat(tree.get("results")).asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.LIST).hasSize(1);
+        assertThat(tree.get("results"))
+                .asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.LIST)
+                .hasSize(1);
         @SuppressWarnings("unchecked")
         Map<String, Object> length = ((List<Map<String, Object>>) tree.get("results")).get(0);
         assertThat(length)
@@ -170,7 +172,8 @@ class WorkingTest {
         assertThat(both.at(RISE.at("left")).value()).isEqualTo(Length.ofMillimetres(3000));
         assertThat(both.at(RISE.at("right")).value()).isEqualTo(Length.ofMillimetres(6000));
         assertThat(both.disagreements()).isEmpty();
-        assertThat(both.toText()).startsWith("test rise (left) = test run × tan(test pitch)\n  test run (left) = 4000 mm  (given)\n");
+        assertThat(both.toText())
+                .startsWith("test rise (left) = test run × tan(test pitch)\n  test run (left) = 4000 mm  (given)\n");
     }
 
     @Test
@@ -189,7 +192,8 @@ class WorkingTest {
     void refuses_a_formula_whose_symbol_has_no_figure() {
         assertThatThrownBy(() -> Working.of(r -> r.record(LENGTH, FOUR_METRES, Formula.of(LENGTH, RUN.times(2)))))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage("the formula \"test length = test run × 2\" names \"test run\", which was neither used nor recorded before");
+                .hasMessage(
+                        "the formula \"test length = test run × 2\" names \"test run\", which was neither used nor recorded before");
     }
 
     @Test
@@ -198,7 +202,9 @@ class WorkingTest {
 
         assertThat(single.value()).isEqualTo(Length.ofMillimetres(5000));
         assertThat(single.working().toText()).isEqualTo(rafter.working().toText());
-        assertThat(single).isEqualTo(rafter.working().at(LENGTH)).hasSameHashCodeAs(rafter.working().at(LENGTH));
+        assertThat(single)
+                .isEqualTo(rafter.working().at(LENGTH))
+                .hasSameHashCodeAs(rafter.working().at(LENGTH));
         assertThat(single).hasToString("test length = 5000 mm");
     }
 

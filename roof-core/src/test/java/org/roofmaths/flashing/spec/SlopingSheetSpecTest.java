@@ -113,8 +113,10 @@ class SlopingSheetSpecTest {
     void cuts_of_unequal_slopes_are_two_angles_and_two_offsets() {
         MeetingLine line = MeetingLine.of(pitch("30°"), pitch("50°"), degrees(90));
 
-        CutAlongLine first = CutAlongLine.of(given(line.planAngle(MeetingLine.Side.FIRST)), given(pitch("30°")), given(mm(62.5)));
-        CutAlongLine second = CutAlongLine.of(given(line.planAngle(MeetingLine.Side.SECOND)), given(pitch("50°")), given(mm(62.5)));
+        CutAlongLine first =
+                CutAlongLine.of(given(line.planAngle(MeetingLine.Side.FIRST)), given(pitch("30°")), given(mm(62.5)));
+        CutAlongLine second =
+                CutAlongLine.of(given(line.planAngle(MeetingLine.Side.SECOND)), given(pitch("50°")), given(mm(62.5)));
 
         // in the slope: tan(angle) = tan(plan angle) ÷ cos(pitch)
         assertThat(first.angleInSlope().tan())

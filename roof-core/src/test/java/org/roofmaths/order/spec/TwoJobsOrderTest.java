@@ -27,7 +27,11 @@ class TwoJobsOrderTest {
                 OrderLine.of(
                         "tile",
                         Amount.pieces(11 * 17),
-                        OrderTerms.builder().from(units).stock(Stock.packs(180)).massOfOne(kg(4.4)).build()),
+                        OrderTerms.builder()
+                                .from(units)
+                                .stock(Stock.packs(180))
+                                .massOfOne(kg(4.4))
+                                .build()),
                 OrderLine.of(
                         "half tile",
                         Amount.pieces(11),
@@ -73,7 +77,10 @@ class TwoJobsOrderTest {
                         "slate-and-a-half",
                         Amount.pieces(2 * 18),
                         OrderTerms.builder().from(slates).massOfOne(kg(2.4)).build()),
-                OrderLine.of("ridge unit", Amount.pieces(UnitsAlong.of(mm(6100), mm(450)).count()), OrderTerms.none()),
+                OrderLine.of(
+                        "ridge unit",
+                        Amount.pieces(UnitsAlong.of(mm(6100), mm(450)).count()),
+                        OrderTerms.none()),
                 OrderLine.of(
                         "batten",
                         Amount.of(metres(2 * 17 * 6.1)),
