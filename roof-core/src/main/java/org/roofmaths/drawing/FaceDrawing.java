@@ -6,19 +6,22 @@ import org.roofmaths.covering.CoveringUnit;
 import org.roofmaths.covering.DoubleLapUnit;
 import org.roofmaths.covering.ShortUnit;
 import org.roofmaths.covering.SingleLapUnit;
-import org.roofmaths.roof.EdgeKind;
+import org.roofmaths.roof.End;
 import org.roofmaths.roof.Ends;
 import org.roofmaths.roof.FacePoint;
 import org.roofmaths.roof.FlatShape;
 import org.roofmaths.settingout.Columns;
 import org.roofmaths.settingout.CourseKind;
 import org.roofmaths.settingout.CourseLine;
+import org.roofmaths.settingout.CourseRow;
 import org.roofmaths.settingout.Courses;
 import org.roofmaths.settingout.FaceEnd;
 import org.roofmaths.settingout.FaceLayout;
+import org.roofmaths.settingout.Opening;
 import org.roofmaths.settingout.Piece;
 import org.roofmaths.settingout.PieceKind;
 import org.roofmaths.settingout.Row;
+import org.roofmaths.settingout.UnitCut;
 import org.roofmaths.units.Length;
 
 /**
@@ -76,6 +79,9 @@ public final class FaceDrawing {
             layers.add(new DrawingLayer("battens", battens()));
         }
         layers.add(new DrawingLayer("outline", outline()));
+        if (!layout.scheme().openings().isEmpty()) {
+            layers.add(new DrawingLayer("openings", openings()));
+        }
         layers.add(new DrawingLayer("sizes", sizes()));
         layout.problems().stream().map(problem -> problem.severity() + ": " + problem.message()).forEach(notes::add);
         return Drawing.of(name + ", laid flat", description(), scale, layers).withNotes(notes);
@@ -98,22 +104,24 @@ public final class FaceDrawing {
             tailLines(courses, shapes);
             return shapes;
         }
-        List<CourseLine> lines = courses.lines();
-        Ends<Length> top = shape.slopeLengths();
-        int number = 0;
-        for (int i = 0; i < lines.size(); i++) {
-            CourseLine line = lines.get(i);
-            number += line.kind() == CourseKind.UNDER_EAVES ? 0 : 1;
-            Row row = columns.row(line.kind(), number);
-            Ends<Length> tail = tail(line);
-            if (line.kind() == CourseKind.UNDER_EAVES) {
+        List<CourseRow> rows = layout.rows();
+        Length highest = shape.corners().stream().map(FacePoint::up).reduce(Length.ZERO, Length::max);
+        Ends<Length> top = isTapered() ? Ends.both(highest) : shape.slopeLengths();
+        for (int i = 0; i < rows.size(); i++) {
+            CourseRow course = rows.get(i);
+            Ends<Length> tail = tail(course.line());
+            if (course.line().kind() == CourseKind.UNDER_EAVES) {
                 // it lies wholly under the first full course: drawn up to its own line
-                row(row, tail, line.exact(), LineKind.HIDDEN, shapes);
-                continue;
+                row(course, tail, course.line().exact(), LineKind.HIDDEN, shapes);
+            } else {
+                row(course, tail, i + 1 < rows.size() ? tail(rows.get(i + 1).line()) : top, LineKind.UNIT, shapes);
             }
-            row(row, tail, i + 1 < lines.size() ? tail(lines.get(i + 1)) : top, LineKind.UNIT, shapes);
         }
         return shapes;
+    }
+
+    private boolean isTapered() {
+        return shape.corners().size() != 4 || !shape.topWidth().equals(shape.eavesWidth());
     }
 
     private void tailLines(Courses courses, List<Shape> shapes) {
@@ -150,11 +158,30 @@ public final class FaceDrawing {
         };
     }
 
-    private void row(Row row, Ends<Length> low, Ends<Length> high, LineKind kind, List<Shape> shapes) {
+    private void row(CourseRow course, Ends<Length> low, Ends<Length> high, LineKind kind, List<Shape> shapes) {
         Length wall = wallLine();
-        for (Piece piece : row.pieces()) {
+        for (Piece piece : course.row().pieces()) {
             Length from = piece.from().plus(wall);
             Length to = piece.to().plus(wall);
+            Length highFrom = from;
+            Length highTo = to;
+            for (UnitCut cut : course.cuts()) {
+                if (cut.piece().equals(piece)) {
+                    // the cut runs straight from tail to head; what shows ends before the head
+                    double shown = between(high, from).minus(between(low, from)).toMetres()
+                            / layout.scheme().unit().length().toMetres();
+                    Length atTop = Length.ofMetres(cut.widthAtTail().toMetres()
+                            + (cut.widthAtHead().toMetres() - cut.widthAtTail().toMetres()) * StrictMath.min(1, shown));
+                    if (cut.gone() == End.RIGHT) {
+                        to = from.plus(cut.widthAtTail());
+                        highTo = highFrom.plus(atTop);
+                    } else {
+                        from = to.minus(cut.widthAtTail());
+                        highFrom = highTo.minus(atTop);
+                    }
+                    break;
+                }
+            }
             shapes.add(new Polygon(
                     piece.kind().toString(),
                     kind,
@@ -162,8 +189,8 @@ public final class FaceDrawing {
                     List.of(
                             point(from, between(low, from)),
                             point(to, between(low, to)),
-                            point(to, between(high, to)),
-                            point(from, between(high, from)))));
+                            point(highTo, between(high, highTo)),
+                            point(highFrom, between(high, highFrom)))));
         }
     }
 
@@ -200,7 +227,9 @@ public final class FaceDrawing {
         List<Shape> shapes = new ArrayList<>();
         for (CourseLine line : courses.lines()) {
             shapes.add(new Line(
-                    LineKind.BATTEN, point(Length.ZERO, line.exact().left()), point(shape.eavesWidth(), line.exact().right())));
+                    LineKind.BATTEN,
+                    point(edge(End.LEFT, line.exact().left()), line.exact().left()),
+                    point(edge(End.RIGHT, line.exact().right()), line.exact().right())));
         }
         int every = every(courses);
         if (every > 1) {
@@ -208,9 +237,18 @@ public final class FaceDrawing {
         }
         notes.add("Marks: running distances up the slope from the fascia line to the " + courses.battenEdge()
                 + ", in millimetres, rounded " + courses.rounding() + ".");
-        marks(courses.marks().left(), Length.ZERO, Anchor.END, MARK_TICK.negated(), every, shapes);
-        marks(courses.marks().right(), shape.eavesWidth(), Anchor.START, MARK_TICK, every, shapes);
+        marks(courses.marks().left(), End.LEFT, Anchor.END, MARK_TICK.negated(), every, shapes);
+        marks(courses.marks().right(), End.RIGHT, Anchor.START, MARK_TICK, every, shapes);
         return shapes;
+    }
+
+    /** Where the face ends at a height, at one side. */
+    private Length edge(End end, Length up) {
+        if (!isTapered()) {
+            return end == End.LEFT ? Length.ZERO : shape.eavesWidth();
+        }
+        Length highest = shape.corners().stream().map(FacePoint::up).reduce(Length.ZERO, Length::max);
+        return shape.edgesAt(up.max(Length.ZERO).min(highest)).at(end);
     }
 
     private int every(Courses courses) {
@@ -224,12 +262,12 @@ public final class FaceDrawing {
         return number == 2 ? "second" : number == 3 ? "third" : number + "th";
     }
 
-    private void marks(List<Length> marks, Length along, Anchor anchor, Length tick, int every, List<Shape> shapes) {
+    private void marks(List<Length> marks, End end, Anchor anchor, Length tick, int every, List<Shape> shapes) {
         Length out = scale.toReal(tick);
         int last = marks.size() - 1;
         for (int i = 0; i <= last; i++) {
             if (i == last || i % every == 0 && last - i >= every) {
-                DrawingPoint at = point(along, marks.get(i));
+                DrawingPoint at = point(edge(end, marks.get(i)), marks.get(i));
                 shapes.add(new Line(LineKind.DIMENSION, at, at.plus(out, Length.ZERO)));
                 shapes.add(new Label(number(marks.get(i)), at.plus(out.times(1.3), Length.ZERO), anchor));
             }
@@ -265,7 +303,33 @@ public final class FaceDrawing {
     }
 
     private static LineKind end(FaceEnd end) {
-        return end.kind() == EdgeKind.VERGE ? LineKind.VERGE : LineKind.ABUTMENT;
+        return switch (end.kind()) {
+            case VERGE -> LineKind.VERGE;
+            case HIP -> LineKind.HIP;
+            case VALLEY -> LineKind.VALLEY;
+            default -> LineKind.ABUTMENT;
+        };
+    }
+
+    private List<Shape> openings() {
+        List<Shape> shapes = new ArrayList<>();
+        for (Opening opening : layout.scheme().openings()) {
+            DrawingPoint low = point(opening.along(), opening.up());
+            DrawingPoint right = point(opening.right(), opening.up());
+            DrawingPoint high = point(opening.right(), opening.top());
+            DrawingPoint left = point(opening.along(), opening.top());
+            shapes.add(new Polygon("opening", LineKind.OUTLINE, Fill.WHITE, List.of(low, right, high, left)));
+            shapes.add(new Line(LineKind.UNIT, low, high));
+            shapes.add(new Line(LineKind.UNIT, left, right));
+            shapes.add(new Label(
+                    opening.name(), point(opening.along().plus(opening.width().dividedBy(2)), opening.up().plus(opening.height().dividedBy(2))), Anchor.MIDDLE));
+            Length close = Length.ofMillimetres(4);
+            shapes.add(new Dimension("", left, high, DimensionSide.ABOVE, close));
+            shapes.add(new Dimension("", right, high, DimensionSide.RIGHT, close));
+            shapes.add(new Dimension("along", point(Length.ZERO, opening.up()), low, DimensionSide.BELOW, close));
+            shapes.add(new Dimension("up", point(opening.along(), Length.ZERO), low, DimensionSide.LEFT, close));
+        }
+        return shapes;
     }
 
     private List<Shape> sizes() {
@@ -307,8 +371,15 @@ public final class FaceDrawing {
     private void columnSizes(Columns columns, List<Shape> shapes) {
         Length wall = wallLine();
         Length low = layout.courses().value().map(found -> tail(found.lines().get(0)).left()).orElse(Length.ZERO);
-        for (Row row : columns.rows()) {
-            DimensionSide side = row == columns.rows().get(0) ? DimensionSide.BELOW : DimensionSide.ABOVE;
+        List<Row> full = layout.rows().stream()
+                .filter(course -> course.line().kind() == CourseKind.FULL)
+                .map(CourseRow::row)
+                .limit(isTapered() ? 1 : columns.rows().size())
+                .filter(row -> !row.pieces().isEmpty())
+                .toList();
+        for (int i = 0; i < full.size(); i++) {
+            Row row = full.get(i);
+            DimensionSide side = i == 0 ? DimensionSide.BELOW : DimensionSide.ABOVE;
             List<Piece> pieces = row.pieces();
             Length y = side == DimensionSide.BELOW ? low : shape.slopeLengths().left().max(shape.slopeLengths().right());
             marksAlong(columns.marks(row), wall, y, side, shapes);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.roofmaths.covering.CoveringUnit;
 import org.roofmaths.covering.DoubleLapUnit;
@@ -20,13 +21,13 @@ import org.roofmaths.settingout.BattenDemand;
 import org.roofmaths.settingout.BattenRuns;
 import org.roofmaths.settingout.Columns;
 import org.roofmaths.settingout.CourseKind;
-import org.roofmaths.settingout.CourseLine;
+import org.roofmaths.settingout.CourseRow;
 import org.roofmaths.settingout.Courses;
 import org.roofmaths.settingout.FaceLayout;
 import org.roofmaths.settingout.Piece;
 import org.roofmaths.settingout.PieceKind;
-import org.roofmaths.settingout.Row;
 import org.roofmaths.settingout.Underlay;
+import org.roofmaths.settingout.UnitCut;
 import org.roofmaths.units.Area;
 import org.roofmaths.units.Length;
 import org.roofmaths.units.Mass;
@@ -155,7 +156,7 @@ public final class TakeOff implements Serializable {
         amounts.computeIfAbsent(item, name -> new LinkedHashMap<>()).put(face, amount);
     }
 
-    /** What one item takes of the courses of one kind: how many courses, and how many pieces in each. */
+    /** What one item takes of the courses laid in one way: how many courses, and how many pieces in each. */
     private record Share(String way, int courses, int inEach) implements Serializable {}
 
     private static void units(
@@ -164,28 +165,45 @@ public final class TakeOff implements Serializable {
             Map<String, Map<String, Figure<Amount>>> amounts,
             Map<String, Mass> masses) {
         Courses courses = layout.courses().orThrow();
-        Columns columns = layout.columns().orThrow();
         CoveringUnit unit = layout.scheme().unit();
-        Map<String, Map<String, Share>> shares = new LinkedHashMap<>();
+        int kinds = layout.columns().orThrow().rows().size();
+        Map<String, Map<String, List<Integer>>> found = new LinkedHashMap<>();
+        Map<String, Integer> laid = new LinkedHashMap<>();
         int number = 0;
-        for (CourseLine line : courses.lines()) {
-            number += line.kind() == CourseKind.UNDER_EAVES ? 0 : 1;
-            Row row = columns.row(line.kind(), number);
-            String way = way(line.kind(), number, columns.rows().size());
+        for (CourseRow course : layout.rows()) {
+            CourseKind kind = course.line().kind();
+            number += kind == CourseKind.UNDER_EAVES ? 0 : 1;
+            String way = way(kind, number, kinds);
+            laid.merge(way, 1, Integer::sum);
             Map<String, Integer> inRow = new LinkedHashMap<>();
-            for (Piece piece : row.pieces()) {
-                Made made = made(unit, line.kind(), piece.kind());
+            for (Piece piece : course.row().pieces()) {
+                Made made = made(unit, kind, piece.kind());
                 inRow.merge(made.name, 1, Integer::sum);
                 masses.put(made.name, made.mass);
             }
-            inRow.forEach((item, count) -> shares.computeIfAbsent(item, name -> new LinkedHashMap<>())
-                    .merge(way, new Share(way, 1, count), (a, b) -> new Share(way, a.courses + 1, a.inEach)));
+            inRow.forEach((item, count) -> found.computeIfAbsent(item, name -> new LinkedHashMap<>())
+                    .computeIfAbsent(way, name -> new ArrayList<>())
+                    .add(count));
         }
-        shares.forEach((item, ways) -> {
-            List<Share> list = List.copyOf(ways.values());
-            Worked<Long> count = Worked.by(ON_THE_FACE, r -> count(courses, list, r));
+        found.forEach((item, ways) -> {
+            List<Share> shares = new ArrayList<>();
+            ways.forEach((way, counts) -> shares.addAll(shares(way, counts, laid.getOrDefault(way, 0))));
+            List<Share> kept = List.copyOf(shares);
+            Worked<Long> count = Worked.by(ON_THE_FACE, r -> count(courses, kept, r));
             put(amounts, item, face, Amount.ofCount(count));
         });
+    }
+
+    /** One share if every course laid so has the same number; otherwise one for each number, as at hips and openings. */
+    private static List<Share> shares(String way, List<Integer> counts, int laid) {
+        if (counts.size() == laid && counts.stream().distinct().count() == 1) {
+            return List.of(new Share(way, laid, counts.get(0)));
+        }
+        Map<Integer, Integer> byCount = new TreeMap<>();
+        counts.forEach(count -> byCount.merge(count, 1, Integer::sum));
+        List<Share> shares = new ArrayList<>();
+        byCount.forEach((count, many) -> shares.add(new Share(way + " with " + count, many, count)));
+        return shares;
     }
 
     private static String way(CourseKind kind, int number, int rows) {
@@ -198,10 +216,10 @@ public final class TakeOff implements Serializable {
     private static long count(Courses courses, List<Share> shares, Recorder r) {
         long sum = 0;
         Expression formula = null;
-        if (r.isOn()) {
+        if (r.isOn() && shares.stream().anyMatch(share -> List.of(ALL, ODD, EVEN).contains(share.way))) {
             r.use(Courses.GAUGE_COUNT, courses.working().at(Courses.GAUGE_COUNT));
+            r.record(FULL_COURSES, courses.gaugeCount() + 1, ONE_MORE_THAN_GAUGES);
         }
-        r.record(FULL_COURSES, courses.gaugeCount() + 1, ONE_MORE_THAN_GAUGES);
         for (Share share : shares) {
             Term<Integer> many = COURSES.at(share.way);
             Term<Integer> each = IN_A_COURSE.at(share.way);
@@ -325,9 +343,8 @@ public final class TakeOff implements Serializable {
         Length width = layout.shape().eavesWidth();
         return Optional.of(CountCheck.of(CountToCheck.builder()
                 .courses(Figure.given(courses.gaugeCount() + 1))
-                .unitsInCourse(Figure.given(unitsInCourse(layout.scheme().unit(), columns)))
-                .gauge(Figure.given(
-                        courses.gauge().left().plus(courses.gauge().right()).dividedBy(2)))
+                .unitsInCourse(Figure.given(unitsInCourse(layout)))
+                .gauge(Figure.given(courses.gauge().left().plus(courses.gauge().right()).dividedBy(2)))
                 .cover(Figure.given(columns.coverGot()))
                 .slopeLength(Figure.given(layout.shape()
                         .slopeLengths()
@@ -339,25 +356,34 @@ public final class TakeOff implements Serializable {
                 .build()));
     }
 
-    /** The units of a course, each piece by its width as a share of an ordinary one; the mean of the rows. */
-    private static Ratio unitsInCourse(CoveringUnit unit, Columns columns) {
+    /** The units of a full course, each piece by its width as a share of an ordinary one; the mean of the courses. */
+    private static Ratio unitsInCourse(FaceLayout layout) {
         double sum = 0;
-        for (Row row : columns.rows()) {
-            for (Piece piece : row.pieces()) {
-                sum += share(unit, piece, columns);
+        int full = 0;
+        for (CourseRow course : layout.rows()) {
+            if (course.line().kind() == CourseKind.FULL) {
+                full++;
+                for (Piece piece : course.row().pieces()) {
+                    sum += share(layout, course, piece);
+                }
             }
         }
-        return Ratio.of(sum / columns.rows().size());
+        return Ratio.of(sum / full);
     }
 
-    private static double share(CoveringUnit unit, Piece piece, Columns columns) {
+    private static double share(FaceLayout layout, CourseRow course, Piece piece) {
+        CoveringUnit unit = layout.scheme().unit();
+        Length ordinary = unit instanceof DoubleLapUnit ? unit.coverWidth() : layout.columns().orThrow().coverGot();
+        for (UnitCut cut : course.cuts()) {
+            if (cut.piece().equals(piece)) {
+                return (cut.widthAtTail().toMetres() + cut.widthAtHead().toMetres()) / 2 / ordinary.toMetres();
+            }
+        }
         return switch (piece.kind()) {
             case WHOLE -> 1;
             case HALF -> 0.5;
             case UNIT_AND_A_HALF -> 1.5;
-            default ->
-                piece.width().toMetres()
-                        / (unit instanceof DoubleLapUnit ? unit.coverWidth() : columns.coverGot()).toMetres();
+            default -> piece.width().toMetres() / ordinary.toMetres();
         };
     }
 

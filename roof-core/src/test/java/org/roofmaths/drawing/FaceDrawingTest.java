@@ -10,9 +10,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.roofmaths.roof.Ends;
+import org.roofmaths.roof.FacePoint;
 import org.roofmaths.roof.FlatShape;
 import org.roofmaths.settingout.Columns;
+import org.roofmaths.settingout.FaceEnd;
 import org.roofmaths.settingout.FaceLayout;
+import org.roofmaths.settingout.LayoutScheme;
+import org.roofmaths.settingout.Opening;
 import org.roofmaths.settingout.PieceKind;
 import org.roofmaths.settingout.Samples;
 import org.roofmaths.settingout.UnitCount;
@@ -115,6 +119,45 @@ class FaceDrawingTest {
                 .filteredOn(shape -> shape instanceof Polygon polygon && polygon.meaning().equals("cut unit"))
                 .isNotEmpty()
                 .allSatisfy(shape -> assertThat(((Polygon) shape).fill()).isEqualTo(Fill.SLANTED));
+    }
+
+    @Test
+    void openings_are_drawn_with_their_sizes_and_their_place() {
+        Opening stack = Opening.builder()
+                .name("stack")
+                .along(mm(2100))
+                .up(mm(1850))
+                .width(mm(600))
+                .height(mm(720))
+                .build();
+        FaceLayout layout = FaceLayout.on(LEAN_TO.shape(), Samples.FERNSIDE.withOpenings(List.of(stack)));
+        Drawing drawing = FaceDrawing.of("main", layout, DrawingScale.of(25));
+        Picture picture = PictureChecks.check(drawing);
+
+        assertThat(picture.polygons("opening")).isEqualTo(1);
+        assertThat(named(picture, "along")).containsExactly(2100.0);
+        assertThat(named(picture, "up")).containsExactly(1850.0);
+        assertThat(named(picture, "")).contains(600.0, 720.0);
+        for (PieceKind kind : PieceKind.values()) {
+            assertThat(drawing.count(kind.toString())).as(kind.toString()).isEqualTo(layout.counts().orThrow().count(kind));
+        }
+    }
+
+    @Test
+    void a_hipped_face_shows_every_cut_unit() {
+        double in = 3950 * Math.cos(Math.toRadians(40));
+        FlatShape shape = FlatShape.ofCorners(List.of(
+                        FacePoint.of(mm(0), mm(0)), FacePoint.of(mm(9000), mm(0)), FacePoint.of(mm(9000 - in), mm(3950)), FacePoint.of(mm(in), mm(3950))))
+                .withPitch(Pitch.ofDegrees(40));
+        LayoutScheme scheme = Samples.FERNSIDE.withLeft(FaceEnd.hip()).withRight(FaceEnd.hip());
+        FaceLayout layout = FaceLayout.on(shape, scheme);
+        Drawing drawing = FaceDrawing.of("front", layout, DrawingScale.of(50));
+        PictureChecks.check(drawing);
+
+        assertThat(layout.counts().orThrow().count(PieceKind.CUT)).isPositive();
+        for (PieceKind kind : PieceKind.values()) {
+            assertThat(drawing.count(kind.toString())).as(kind.toString()).isEqualTo(layout.counts().orThrow().count(kind));
+        }
     }
 
     @Test

@@ -10,6 +10,7 @@ import static org.roofmaths.units.Quantities.onSlope;
 import static org.roofmaths.units.Quantities.percent;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.roofmaths.problem.Problem;
@@ -19,6 +20,7 @@ import org.roofmaths.roof.FlatShape;
 import org.roofmaths.settingout.FaceEnd;
 import org.roofmaths.settingout.FaceLayout;
 import org.roofmaths.settingout.LayoutScheme;
+import org.roofmaths.settingout.Opening;
 import org.roofmaths.settingout.PieceKind;
 import org.roofmaths.settingout.Samples;
 import org.roofmaths.units.Pitch;
@@ -117,6 +119,23 @@ class TakeOffTest {
         assertThatThrownBy(() -> TakeOff.of(garage()).check("side"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("no face \"side\" in this take-off; it has: front, back");
+    }
+
+    @Test
+    void counts_what_is_left_round_an_opening() {
+        Opening stack = Opening.builder()
+                .name("stack")
+                .along(mm(2100))
+                .up(mm(1850))
+                .width(mm(600))
+                .height(mm(720))
+                .build();
+        FaceLayout layout = FaceLayout.on(LEAN_TO.shape(), Samples.FERNSIDE.withOpenings(List.of(stack)));
+        TakeOff takeOff = TakeOff.of(Map.of("main", layout));
+
+        long tiles = takeOff.item("roll tile").net().value().toPieces();
+        assertThat(tiles).isLessThan(187).isEqualTo(layout.counts().orThrow().wholeUnits());
+        assertThat(takeOff.item("roll tile").on(OrderTerms.none()).working().disagreements()).isEmpty();
     }
 
     @Test
