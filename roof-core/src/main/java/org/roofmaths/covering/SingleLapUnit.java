@@ -16,7 +16,7 @@ import org.roofmaths.working.Term;
  *
  * <pre>{@code
  * SingleLapUnit tile = SingleLapUnit.builder()
- *         .name("roll tile").kind(UnitKind.CONCRETE_INTERLOCKING_TILE)
+ *         .name("roll tile").kind(UnitKind.CONCRETE_SINGLE_LAP_TILE)
  *         .length(mm(420)).hangingLength(mm(395))
  *         .overallWidth(mm(330)).coverWidth(mm(300))
  *         .leastHeadlap(mm(75)).thickness(mm(25)).mass(kg(4.4))

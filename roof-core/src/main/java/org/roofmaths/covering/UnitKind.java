@@ -7,9 +7,9 @@ package org.roofmaths.covering;
  */
 public enum UnitKind {
     /** Concrete tile whose sides lock together, flat or profiled. */
-    CONCRETE_INTERLOCKING_TILE("concrete single-lap tile", Lap.SINGLE),
+    CONCRETE_SINGLE_LAP_TILE("concrete single-lap tile", Lap.SINGLE),
     /** Clay tile whose sides lock together, flat or profiled. */
-    CLAY_INTERLOCKING_TILE("clay single-lap tile", Lap.SINGLE),
+    CLAY_SINGLE_LAP_TILE("clay single-lap tile", Lap.SINGLE),
     /** Clay tile of S-shaped section whose sides overlap without a lock. */
     CLAY_PANTILE("clay pantile", Lap.SINGLE),
     /** Small flat concrete tile laid in double lap. */

@@ -23,7 +23,7 @@ public final class Samples {
     /** A roll tile with a half unit; 297 to 303 mm of cover. */
     public static final SingleLapUnit TILE = SingleLapUnit.builder()
             .name("roll tile")
-            .kind(UnitKind.CONCRETE_INTERLOCKING_TILE)
+            .kind(UnitKind.CONCRETE_SINGLE_LAP_TILE)
             .length(mm(420))
             .hangingLength(mm(395))
             .overallWidth(mm(330))
@@ -41,7 +41,7 @@ public final class Samples {
     /** The same tile without a half unit. */
     public static final SingleLapUnit TILE_WITHOUT_HALF = SingleLapUnit.builder()
             .name("roll tile")
-            .kind(UnitKind.CONCRETE_INTERLOCKING_TILE)
+            .kind(UnitKind.CONCRETE_SINGLE_LAP_TILE)
             .length(mm(420))
             .hangingLength(mm(395))
             .overallWidth(mm(330))

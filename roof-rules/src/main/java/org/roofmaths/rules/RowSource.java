@@ -23,7 +23,7 @@ import org.roofmaths.rules.internal.CsvTable;
  *
  * <pre>{@code
  * id,subject,unit_kind,value,unit,as_printed,locus,provenance,source,source_edition,source_kind
- * own.pitch,least-pitch,concrete-interlocking-tile,17.5,deg,17.5°,page 2,read,data sheet (invented),2026,trade-practice
+ * own.pitch,least-pitch,concrete-single-lap-tile,17.5,deg,17.5°,page 2,read,data sheet (invented),2026,trade-practice
  * }</pre>
  *
  * <p>Own rows never hide ours: they are an edition of their own, to be asked by name. Immutable and thread-safe.

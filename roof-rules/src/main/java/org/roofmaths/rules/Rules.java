@@ -23,7 +23,7 @@ import org.roofmaths.problem.ProblemsException;
  * <pre>{@code
  * Rules gb = Rules.of("gb");
  * Edition warranty = gb.edition("nhbc-standards", "2020");
- * warranty.check(Subjects.LEAST_PITCH, Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE).withPitch(pitch("32°")));
+ * warranty.check(Subjects.LEAST_PITCH, Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE).withPitch(pitch("32°")));
  * }</pre>
  *
  * <p>Immutable and thread-safe.

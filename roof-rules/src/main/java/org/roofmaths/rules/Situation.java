@@ -24,7 +24,7 @@ import org.roofmaths.units.Pitch;
  * equal if they tell the same facts.
  *
  * <pre>{@code
- * Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE).withPitch(pitch("32°")).withExposure(Exposure.SHELTERED)
+ * Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE).withPitch(pitch("32°")).withExposure(Exposure.SHELTERED)
  * }</pre>
  *
  * @since 0.1

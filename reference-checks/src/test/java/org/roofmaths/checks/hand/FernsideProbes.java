@@ -98,7 +98,7 @@ final class FernsideProbes {
     }
 
     private static void rules(SheetProbes p) {
-        Situation tile = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE)
+        Situation tile = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE)
                 .withPitch(Pitch.parse("32°"))
                 .withExposure(Exposure.SHELTERED)
                 .withRafterCentres(Length.parse("600 mm"))

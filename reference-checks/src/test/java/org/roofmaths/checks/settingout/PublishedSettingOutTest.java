@@ -164,7 +164,7 @@ class PublishedSettingOutTest {
     private static SingleLapUnit singleLap(Length length, Length cover, Length overall, Range<Length> covers) {
         return SingleLapUnit.builder()
                 .name("unit of the row")
-                .kind(UnitKind.CONCRETE_INTERLOCKING_TILE)
+                .kind(UnitKind.CONCRETE_SINGLE_LAP_TILE)
                 .length(length)
                 .hangingLength(length.minus(Length.ofMillimetres(25)))
                 .overallWidth(overall)

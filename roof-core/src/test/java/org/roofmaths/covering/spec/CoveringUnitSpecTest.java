@@ -188,7 +188,7 @@ class CoveringUnitSpecTest {
     void an_impossible_slate_is_refused_with_every_reason() {
         assertThatThrownBy(() -> DoubleLapUnit.builder()
                         .name("slate")
-                        .kind(UnitKind.CONCRETE_INTERLOCKING_TILE)
+                        .kind(UnitKind.CONCRETE_SINGLE_LAP_TILE)
                         .length(mm(500))
                         .width(mm(250))
                         .joint(mm(-1))

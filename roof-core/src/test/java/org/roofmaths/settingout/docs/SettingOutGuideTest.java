@@ -67,7 +67,7 @@ class SettingOutGuideTest {
     void a_face() throws IOException {
         SingleLapUnit tile = SingleLapUnit.builder()
                 .name("roll tile")
-                .kind(UnitKind.CONCRETE_INTERLOCKING_TILE)
+                .kind(UnitKind.CONCRETE_SINGLE_LAP_TILE)
                 .length(mm(420))
                 .hangingLength(mm(395))
                 .overallWidth(mm(330))

@@ -37,7 +37,7 @@ class ColumnsSpecTest {
     private static SingleLapUnit tileWithLeftVergeUnit() {
         return SingleLapUnit.builder()
                 .name("roll tile")
-                .kind(UnitKind.CLAY_INTERLOCKING_TILE)
+                .kind(UnitKind.CLAY_SINGLE_LAP_TILE)
                 .length(mm(420))
                 .hangingLength(mm(395))
                 .overallWidth(mm(330))

@@ -27,7 +27,7 @@ class ChecksProperties {
     private static final Edition NHBC = Rules.of("gb").edition("nhbc-standards", "2020");
     private static final Edition BS_5250 = Rules.of("gb").edition("bs-5250", "2011");
     private static final Edition BS_5534 = Rules.of("gb").edition("bs-5534", "unstated");
-    private static final Situation TILE = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE);
+    private static final Situation TILE = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE);
 
     @Property
     @Label("a check meets its row just where its margin is not negative")

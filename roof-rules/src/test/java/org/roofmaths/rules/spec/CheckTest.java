@@ -38,7 +38,7 @@ class CheckTest {
     private static final Edition NHBC_2020 = GB.edition("nhbc-standards", "2020");
     private static final Edition NHBC_2021 = GB.edition("nhbc-standards", "2021");
     private static final Edition TIPS = GB.edition("roofing-consultancy-articles", "tips");
-    private static final Situation TILE = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE);
+    private static final Situation TILE = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE);
     private static final String SOURCE =
             " NHBC Standards, chapter 7.2 Pitched roofs, edition 2020, cl. 7.2.19, Table 12 and its note 2"
                     + " (warranty body's condition; read).";

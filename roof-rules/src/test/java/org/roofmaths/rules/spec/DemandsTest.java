@@ -52,7 +52,7 @@ class DemandsTest {
             "lead-sheet-manual/unstated",
             "roofing-consultancy-articles/tips",
             "trade-practice/undated");
-    private static final Situation LEAN_TO = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE)
+    private static final Situation LEAN_TO = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE)
             .withPitch(pitch("32°"))
             .withExposure(Exposure.SHELTERED)
             .withRafterCentres(mm(600))

@@ -29,7 +29,7 @@ class RowSourceTest {
             "id,subject,unit_kind,pitch,value,unit,as_printed,locus,provenance,source,source_edition,source_kind\n";
     private static final String SOURCE = ",page 2,read,Data sheet (invented),2026,trade-practice\n";
     private static final String GOOD =
-            COLUMNS + "own.pitch,least-pitch,concrete-interlocking-tile,any,17.5,deg,17.5°" + SOURCE;
+            COLUMNS + "own.pitch,least-pitch,concrete-single-lap-tile,any,17.5,deg,17.5°" + SOURCE;
 
     private static RowSource read(String text) {
         return RowSource.of("own-tiles", new StringReader(text));
@@ -47,7 +47,7 @@ class RowSourceTest {
         Edition own = rules.edition("own-tiles", "own");
         Check<Pitch> check = own.check(
                 Subjects.LEAST_PITCH,
-                Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE).withPitch(pitch("20°")));
+                Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE).withPitch(pitch("20°")));
         assertThat(check)
                 .hasToString("Meets row own.pitch by 2.5° (14.3 %): pitch 20°, at least 17.5° asked."
                         + " Data sheet (invented), edition 2026, page 2 (trade practice; read).");
@@ -59,7 +59,7 @@ class RowSourceTest {
     void own_rows_are_asked_before_ours_only_where_the_caller_puts_them_there() {
         RowSource own = read(GOOD);
         Edition ours = Rules.of("gb").edition("nhbc-standards", "2020");
-        Situation roof = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE).withPitch(pitch("20°"));
+        Situation roof = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE).withPitch(pitch("20°"));
         assertThat(ours.check(Subjects.LEAST_PITCH, roof).outcome()).isEqualTo(Outcome.FALLS_SHORT);
         assertThat(own.edition()
                         .backedBy(ours)
@@ -114,8 +114,8 @@ class RowSourceTest {
                 + "own.c,least-pitch,any,any,steep,deg,17.5°" + SOURCE;
         assertThat(problemsOf(text))
                 .containsExactly(
-                        "own-tiles, line 2, column unit_kind must be any, or concrete-interlocking-tile,"
-                                + " clay-interlocking-tile, clay-pantile, concrete-plain-tile, clay-plain-tile,"
+                        "own-tiles, line 2, column unit_kind must be any, or concrete-single-lap-tile,"
+                                + " clay-single-lap-tile, clay-pantile, concrete-plain-tile, clay-plain-tile,"
                                 + " natural-slate, fibre-cement-slate, concrete-slate, stone-slate,"
                                 + " several parted by /, but was slab",
                         "own-tiles, line 2, column pitch must be any, or a pitch or a range such as [30°..35°),"

@@ -42,7 +42,7 @@ class RulingTest {
 
     @Test
     void a_row_that_holds_gives_its_figure_and_its_source() {
-        Ruling<Pitch> ruling = NHBC_2020.find(Subjects.LEAST_PITCH, Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE));
+        Ruling<Pitch> ruling = NHBC_2020.find(Subjects.LEAST_PITCH, Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE));
         assertThat(ruling.kind()).isEqualTo(Ruling.Kind.FOUND);
         assertThat(ruling.orThrow().value()).isEqualTo(pitch("30°"));
         assertThat(ruling.orThrow().citation().rowId()).isEqualTo("least-pitch.concrete-single-lap");
@@ -190,7 +190,7 @@ class RulingTest {
     @Test
     void figures_keep_their_kind() {
         // NHBC Standards 2021, clause 7.2.17; NHBC Standards 2020, Table 12
-        Situation single = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE);
+        Situation single = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE);
         assertThat(NHBC_2021
                         .find(Subjects.BATTEN_SIZE, single.withRafterCentres(mm(600)))
                         .orThrow()

@@ -27,7 +27,7 @@ import org.roofmaths.rules.Suitability;
 
 /** Every value travels between machines and arrives equal. */
 class SerialFormTest {
-    private static final Situation ROOF = Situation.of(UnitKind.CONCRETE_INTERLOCKING_TILE)
+    private static final Situation ROOF = Situation.of(UnitKind.CONCRETE_SINGLE_LAP_TILE)
             .withPitch(pitch("32°"))
             .withExposure(Exposure.SHELTERED)
             .withHeadlap(mm(80));
