@@ -224,7 +224,10 @@ public final class RoofFace implements HasWorking, Serializable {
         if (n == 3) {
             return Shape.TRIANGLE;
         }
-        if (Length.ofMetres(in[0][2] - in[0][3]).abs().isLongerThan(Length.STORAGE_RESOLUTION)) {
+        // a top that is level but for some nanometres has its highest point for a top width: then the corners decide
+        Length top = Length.ofMetres(StrictMath.abs(along[0][2] - along[0][3]));
+        if (Length.ofMetres(in[0][2] - in[0][3]).abs().isLongerThan(Length.STORAGE_RESOLUTION)
+                || top.minus(figures.topWidth().value()).abs().isLongerThan(Length.STORAGE_RESOLUTION)) {
             return Shape.OTHER;
         }
         return figures.eavesWidth().value().equals(figures.topWidth().value()) ? Shape.RECTANGLE : Shape.TRAPEZIUM;
