@@ -24,6 +24,6 @@ module org.roofmaths.core {
     exports org.roofmaths.drawing;
     exports org.roofmaths.internal.style to
             org.roofmaths.rules;
-    // An empty package cannot be exported: take a line out of the comment when the package gets its first class.
-    // exports org.roofmaths.survey;
+// An empty package cannot be exported: take a line out of the comment when the package gets its first class.
+// exports org.roofmaths.survey;
 }

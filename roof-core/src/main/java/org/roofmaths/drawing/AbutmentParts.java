@@ -14,7 +14,8 @@ import org.roofmaths.units.Length;
  * @param tuck how far the flashing goes into the wall
  * @since 0.1
  */
-public record AbutmentParts(Length rafterDepth, Length wallThickness, Length upstand, Length cover, Length tuck) implements Serializable {
+public record AbutmentParts(Length rafterDepth, Length wallThickness, Length upstand, Length cover, Length tuck)
+        implements Serializable {
     /** Refuses null. */
     public AbutmentParts {
         Objects.requireNonNull(rafterDepth, "rafterDepth");

@@ -15,7 +15,8 @@ import org.roofmaths.units.Length;
  * @param away how far on paper the dimension stands from the nearer of its points, zero or more
  * @since 0.1
  */
-public record Dimension(String name, DrawingPoint from, DrawingPoint to, DimensionSide side, Length away) implements Shape {
+public record Dimension(String name, DrawingPoint from, DrawingPoint to, DimensionSide side, Length away)
+        implements Shape {
     /** Refuses null. */
     public Dimension {
         Objects.requireNonNull(name, "name");
@@ -32,7 +33,8 @@ public record Dimension(String name, DrawingPoint from, DrawingPoint to, Dimensi
             case LEFT, RIGHT -> to.y().minus(from.y()).abs();
             case LEFT_OF_THE_WAY, RIGHT_OF_THE_WAY ->
                 Length.ofMetres(StrictMath.hypot(
-                        to.x().minus(from.x()).toMetres(), to.y().minus(from.y()).toMetres()));
+                        to.x().minus(from.x()).toMetres(),
+                        to.y().minus(from.y()).toMetres()));
         };
     }
 }

@@ -58,8 +58,7 @@ public final class Drawing implements Serializable {
      * @return the drawing
      */
     public static Drawing of(String title, String description, DrawingScale scale, List<DrawingLayer> layers) {
-        return new Drawing(
-                title, description, scale, Rounding.toNearest(Length.ofMillimetres(1)), layers, List.of());
+        return new Drawing(title, description, scale, Rounding.toNearest(Length.ofMillimetres(1)), layers, List.of());
     }
 
     /**
@@ -134,8 +133,8 @@ public final class Drawing implements Serializable {
      * @return the number
      */
     public long count(String meaning) {
-        return shapes()
-                .filter(shape -> shape instanceof Polygon polygon && polygon.meaning().equals(meaning))
+        return shapes().filter(shape ->
+                        shape instanceof Polygon polygon && polygon.meaning().equals(meaning))
                 .count();
     }
 

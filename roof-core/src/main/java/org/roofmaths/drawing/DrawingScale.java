@@ -46,7 +46,8 @@ public final class DrawingScale implements Serializable {
      */
     public static DrawingScale fitting(Length width, Length height, Length paperWidth, Length paperHeight) {
         for (int times : USUAL) {
-            if (width.meetsGreatest(paperWidth.times((long) times)) && height.meetsGreatest(paperHeight.times((long) times))) {
+            if (width.meetsGreatest(paperWidth.times((long) times))
+                    && height.meetsGreatest(paperHeight.times((long) times))) {
                 return new DrawingScale(times);
             }
         }

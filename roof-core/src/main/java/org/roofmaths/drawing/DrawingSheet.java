@@ -65,9 +65,7 @@ final class DrawingSheet {
         drawing.shapes()
                 .filter(shape -> shape instanceof Dimension)
                 .forEach(shape -> placeDimension((Dimension) shape));
-        drawing.shapes()
-                .filter(shape -> shape instanceof Label)
-                .forEach(shape -> placeLabel((Label) shape));
+        drawing.shapes().filter(shape -> shape instanceof Label).forEach(shape -> placeLabel((Label) shape));
         if (picture.isEmpty()) {
             picture.add(0, 0);
         }
@@ -138,8 +136,11 @@ final class DrawingSheet {
 
     /** Returns the number of a dimension as printed: millimetres, rounded as the drawing says. */
     private String number(Dimension dimension) {
-        BigDecimal millimetres = BigDecimal.valueOf(drawing.rounding().apply(dimension.value()).toNanometres(), 6);
-        String number = millimetres.signum() == 0 ? "0" : millimetres.stripTrailingZeros().toPlainString();
+        BigDecimal millimetres =
+                BigDecimal.valueOf(drawing.rounding().apply(dimension.value()).toNanometres(), 6);
+        String number = millimetres.signum() == 0
+                ? "0"
+                : millimetres.stripTrailingZeros().toPlainString();
         return dimension.name().isEmpty() ? number : dimension.name() + " " + number;
     }
 
@@ -196,7 +197,8 @@ final class DrawingSheet {
             }
             default -> {
                 double length = StrictMath.hypot(x2 - x1, y2 - y1);
-                double out = (dimension.side() == DimensionSide.LEFT_OF_THE_WAY ? away : -away) / (length == 0 ? 1 : length);
+                double out =
+                        (dimension.side() == DimensionSide.LEFT_OF_THE_WAY ? away : -away) / (length == 0 ? 1 : length);
                 double dx = -(y2 - y1) * out;
                 double dy = (x2 - x1) * out;
                 return new double[] {x1 + dx, y1 + dy, x2 + dx, y2 + dy};
@@ -380,13 +382,15 @@ final class DrawingSheet {
                 kinds.put(kind, kind == LineKind.FALL);
             }
             if (shape instanceof Polygon polygon && polygon.fill().isHatched()) {
-                fills.computeIfAbsent(polygon.fill(), fill -> new LinkedHashSet<>()).add(polygon.meaning());
+                fills.computeIfAbsent(polygon.fill(), fill -> new LinkedHashSet<>())
+                        .add(polygon.meaning());
             }
         });
         Map<Placed.Item, String> entries = new LinkedHashMap<>();
         kinds.forEach((kind, headed) -> entries.put(new Placed.Stroke(kind, 0, 0, SAMPLE, 0, headed), kind.toString()));
         fills.forEach((fill, meanings) -> entries.put(
-                new Placed.Area("sample", LineKind.UNIT, fill, new double[] {0, -1.2, SAMPLE, -1.2, SAMPLE, 1.8, 0, 1.8}),
+                new Placed.Area(
+                        "sample", LineKind.UNIT, fill, new double[] {0, -1.2, SAMPLE, -1.2, SAMPLE, 1.8, 0, 1.8}),
                 String.join(", ", meanings)));
         return entries;
     }

@@ -83,12 +83,15 @@ public final class FaceDrawing {
             layers.add(new DrawingLayer("openings", openings()));
         }
         layers.add(new DrawingLayer("sizes", sizes()));
-        layout.problems().stream().map(problem -> problem.severity() + ": " + problem.message()).forEach(notes::add);
+        layout.problems().stream()
+                .map(problem -> problem.severity() + ": " + problem.message())
+                .forEach(notes::add);
         return Drawing.of(name + ", laid flat", description(), scale, layers).withNotes(notes);
     }
 
     private String description() {
-        return "The face " + name + " laid flat: " + shape.eavesWidth() + " along the eaves, slope length " + shape.slopeLengths() + ". "
+        return "The face " + name + " laid flat: " + shape.eavesWidth() + " along the eaves, slope length "
+                + shape.slopeLengths() + ". "
                 + layout.courses().value().map(Courses::toString).orElse("Its courses do not fit") + ". "
                 + layout.columns().value().map(Columns::toString).orElse("Its columns do not fit") + ".";
     }
@@ -127,7 +130,8 @@ public final class FaceDrawing {
     private void tailLines(Courses courses, List<Shape> shapes) {
         for (CourseLine line : courses.lines()) {
             Ends<Length> tail = tail(line);
-            shapes.add(new Line(LineKind.UNIT, point(Length.ZERO, tail.left()), point(shape.eavesWidth(), tail.right())));
+            shapes.add(
+                    new Line(LineKind.UNIT, point(Length.ZERO, tail.left()), point(shape.eavesWidth(), tail.right())));
         }
     }
 
@@ -217,7 +221,8 @@ public final class FaceDrawing {
             return ends.left();
         }
         double share = along.toMetres() / shape.eavesWidth().toMetres();
-        return Length.ofMetres(ends.left().toMetres() * (1 - share) + ends.right().toMetres() * share);
+        return Length.ofMetres(
+                ends.left().toMetres() * (1 - share) + ends.right().toMetres() * share);
     }
 
     // Battens and marks
@@ -322,7 +327,11 @@ public final class FaceDrawing {
             shapes.add(new Line(LineKind.UNIT, low, high));
             shapes.add(new Line(LineKind.UNIT, left, right));
             shapes.add(new Label(
-                    opening.name(), point(opening.along().plus(opening.width().dividedBy(2)), opening.up().plus(opening.height().dividedBy(2))), Anchor.MIDDLE));
+                    opening.name(),
+                    point(
+                            opening.along().plus(opening.width().dividedBy(2)),
+                            opening.up().plus(opening.height().dividedBy(2))),
+                    Anchor.MIDDLE));
             Length close = Length.ofMillimetres(4);
             shapes.add(new Dimension("", left, high, DimensionSide.ABOVE, close));
             shapes.add(new Dimension("", right, high, DimensionSide.RIGHT, close));
@@ -345,7 +354,8 @@ public final class FaceDrawing {
         shapes.add(new Dimension("slope", right, point(width, slope.right()), DimensionSide.RIGHT, besideMarks));
         if (layout.courses().hasValue()) {
             Ends<Length> first = layout.courses().orThrow().firstLine();
-            shapes.add(new Dimension("first", left, point(Length.ZERO, first.left()), DimensionSide.LEFT, Length.ofMillimetres(12)));
+            shapes.add(new Dimension(
+                    "first", left, point(Length.ZERO, first.left()), DimensionSide.LEFT, Length.ofMillimetres(12)));
             Ends<Length> tail = tail(layout.courses().orThrow().lines().get(0));
             shapes.add(new Dimension(
                     "overhang", point(width, tail.right()), right, DimensionSide.RIGHT, Length.ofMillimetres(12)));
@@ -370,7 +380,10 @@ public final class FaceDrawing {
 
     private void columnSizes(Columns columns, List<Shape> shapes) {
         Length wall = wallLine();
-        Length low = layout.courses().value().map(found -> tail(found.lines().get(0)).left()).orElse(Length.ZERO);
+        Length low = layout.courses()
+                .value()
+                .map(found -> tail(found.lines().get(0)).left())
+                .orElse(Length.ZERO);
         List<Row> full = layout.rows().stream()
                 .filter(course -> course.line().kind() == CourseKind.FULL)
                 .map(CourseRow::row)
@@ -381,7 +394,9 @@ public final class FaceDrawing {
             Row row = full.get(i);
             DimensionSide side = i == 0 ? DimensionSide.BELOW : DimensionSide.ABOVE;
             List<Piece> pieces = row.pieces();
-            Length y = side == DimensionSide.BELOW ? low : shape.slopeLengths().left().max(shape.slopeLengths().right());
+            Length y = side == DimensionSide.BELOW
+                    ? low
+                    : shape.slopeLengths().left().max(shape.slopeLengths().right());
             marksAlong(columns.marks(row), wall, y, side, shapes);
             part(pieces.get(0), wall, y, side, shapes);
             if (pieces.size() > 2) {
@@ -396,19 +411,20 @@ public final class FaceDrawing {
     private void marksAlong(List<Length> marks, Length wall, Length y, DimensionSide side, List<Shape> shapes) {
         Length tick = scale.toReal(side == DimensionSide.BELOW ? MARK_TICK.negated() : MARK_TICK);
         int last = marks.size() - 1;
-        Length widest = last == 0 ? Length.ZERO : marks.get(last).minus(marks.get(0)).dividedBy(last);
+        Length widest =
+                last == 0 ? Length.ZERO : marks.get(last).minus(marks.get(0)).dividedBy(last);
         double room = scale.toPaper(widest).toMillimetres();
         int every = room == 0 ? 1 : (int) StrictMath.max(1, StrictMath.ceil(MARK_WIDTH / room));
         for (int i = 0; i <= last; i++) {
             if (i == last || i % every == 0 && last - i >= every) {
                 DrawingPoint at = point(marks.get(i).plus(wall), y);
                 shapes.add(new Line(LineKind.DIMENSION, at, at.plus(Length.ZERO, tick)));
-                shapes.add(new Label(
-                        number(marks.get(i)), at.plus(Length.ZERO, tick.times(1.8)), Anchor.MIDDLE));
+                shapes.add(new Label(number(marks.get(i)), at.plus(Length.ZERO, tick.times(1.8)), Anchor.MIDDLE));
             }
         }
-        String note = "Marks along eaves and top: running distances from the left wall line to the right edges of the units"
-                + (every > 1 ? ", each " + ordinal(every) + " printed, the last one always." : ".");
+        String note =
+                "Marks along eaves and top: running distances from the left wall line to the right edges of the units"
+                        + (every > 1 ? ", each " + ordinal(every) + " printed, the last one always." : ".");
         if (!notes.contains(note)) {
             notes.add(note);
         }
@@ -416,7 +432,8 @@ public final class FaceDrawing {
 
     private static void part(Piece piece, Length wall, Length y, DimensionSide side, List<Shape> shapes) {
         String what = piece.kind().isCut() ? "cut" : "";
-        shapes.add(new Dimension(what, point(piece.from().plus(wall), y), point(piece.to().plus(wall), y), side, NEAR));
+        shapes.add(new Dimension(
+                what, point(piece.from().plus(wall), y), point(piece.to().plus(wall), y), side, NEAR));
     }
 
     private static DrawingPoint point(Length along, Length up) {

@@ -31,7 +31,8 @@ final class Placed {
     }
 
     /** A part of a circle. */
-    record Curve(LineKind kind, double x1, double y1, double x2, double y2, double radius, boolean large) implements Item {}
+    record Curve(LineKind kind, double x1, double y1, double x2, double y2, double radius, boolean large)
+            implements Item {}
 
     /** A layer of them. */
     record Group(String name, List<Item> shapes) {}

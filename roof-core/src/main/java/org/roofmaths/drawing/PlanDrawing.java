@@ -41,9 +41,13 @@ public final class PlanDrawing {
         List<Shape> edges = new ArrayList<>();
         roof.edges().forEach(edge -> edge(edge, scale, edges));
         List<DrawingLayer> layers = List.of(
-                new DrawingLayer("faces", faces), new DrawingLayer("edges", edges), new DrawingLayer("sizes", sizes(roof)));
+                new DrawingLayer("faces", faces),
+                new DrawingLayer("edges", edges),
+                new DrawingLayer("sizes", sizes(roof)));
         return Drawing.of(name + ", from above", description(roof), scale, layers)
-                .withNotes(List.of("Numbers beside sloping edges are true lengths, longer than drawn; all other sizes are level."));
+                .withNotes(
+                        List.of(
+                                "Numbers beside sloping edges are true lengths, longer than drawn; all other sizes are level."));
     }
 
     private static String description(Roof roof) {
@@ -52,7 +56,9 @@ public final class PlanDrawing {
                         .map(face -> face.name() + " at " + pitch(face))
                         .collect(Collectors.joining(", "))
                 + ". Edges: "
-                + roof.edges().stream().map(edge -> edge.name() + " " + rounded(edge.trueLength())).collect(Collectors.joining(", "))
+                + roof.edges().stream()
+                        .map(edge -> edge.name() + " " + rounded(edge.trueLength()))
+                        .collect(Collectors.joining(", "))
                 + ".";
     }
 
@@ -76,7 +82,9 @@ public final class PlanDrawing {
         DrawingPoint head = middle.plus(half.times(StrictMath.cos(down)), half.times(StrictMath.sin(down)));
         shapes.add(new Arrow(LineKind.FALL, tail, head));
         shapes.add(new Label(
-                face.name() + " " + pitch(face), middle.plus(scale.toReal(Length.ofMillimetres(3)), Length.ZERO), Anchor.START));
+                face.name() + " " + pitch(face),
+                middle.plus(scale.toReal(Length.ofMillimetres(3)), Length.ZERO),
+                Anchor.START));
     }
 
     /** The centre of gravity of a face on plan. */
@@ -107,12 +115,16 @@ public final class PlanDrawing {
                 from.x().plus(to.x()).dividedBy(2), from.y().plus(to.y()).dividedBy(2));
         String words = edge.kind() + " " + FaceDrawing.number(NEAREST.apply(edge.trueLength()));
         Length beside = scale.toReal(Length.ofMillimetres(2));
-        boolean upright = to.y().minus(from.y()).abs().isLongerThan(to.x().minus(from.x()).abs());
+        boolean upright =
+                to.y().minus(from.y()).abs().isLongerThan(to.x().minus(from.x()).abs());
         if (!edge.kind().isBetweenFaces() && upright) {
             // beside the roof, not over its edge
-            boolean atRight = middle.x().isLongerThan(middle(edge.faces().get(0)).x());
+            boolean atRight =
+                    middle.x().isLongerThan(middle(edge.faces().get(0)).x());
             shapes.add(new Label(
-                    words, middle.plus(atRight ? beside : beside.negated(), Length.ZERO), atRight ? Anchor.START : Anchor.END));
+                    words,
+                    middle.plus(atRight ? beside : beside.negated(), Length.ZERO),
+                    atRight ? Anchor.START : Anchor.END));
         } else {
             shapes.add(new Label(words, middle.plus(Length.ZERO, beside), Anchor.MIDDLE));
         }
@@ -155,10 +167,12 @@ public final class PlanDrawing {
             shapes.add(new Dimension(
                     "", DrawingPoint.of(left, low), DrawingPoint.of(right, low), DimensionSide.BELOW, NEAR.plus(NEAR)));
         }
-        shapes.add(new Dimension("", DrawingPoint.of(right, low), DrawingPoint.of(right, high), DimensionSide.RIGHT, NEAR.times(3L)));
+        shapes.add(new Dimension(
+                "", DrawingPoint.of(right, low), DrawingPoint.of(right, high), DimensionSide.RIGHT, NEAR.times(3L)));
         for (RoofEdge edge : roof.edges(EdgeKind.EAVES)) {
             // the roof lies to the left of its eaves
-            shapes.add(new Dimension("eaves", point(edge.from()), point(edge.to()), DimensionSide.RIGHT_OF_THE_WAY, NEAR));
+            shapes.add(
+                    new Dimension("eaves", point(edge.from()), point(edge.to()), DimensionSide.RIGHT_OF_THE_WAY, NEAR));
         }
         return shapes;
     }

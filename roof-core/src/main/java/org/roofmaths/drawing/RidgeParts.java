@@ -13,7 +13,8 @@ import org.roofmaths.units.Length;
  * @param unitThickness the thickness of the ridge unit
  * @since 0.1
  */
-public record RidgeParts(Length rafterDepth, Length ridgeBoard, Length unitLeg, Length unitThickness) implements Serializable {
+public record RidgeParts(Length rafterDepth, Length ridgeBoard, Length unitLeg, Length unitThickness)
+        implements Serializable {
     /** Refuses null. */
     public RidgeParts {
         Objects.requireNonNull(rafterDepth, "rafterDepth");

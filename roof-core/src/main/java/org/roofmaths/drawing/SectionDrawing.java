@@ -34,10 +34,12 @@ import org.roofmaths.units.Pitch;
 public final class SectionDrawing {
     /** A layout without what a section shows. */
     public static final ProblemCode INCOMPLETE = ProblemCode.of(
-            "section.incomplete", "Set out the face with battens, on a shape that knows its pitch, so that its courses fit.");
+            "section.incomplete",
+            "Set out the face with battens, on a shape that knows its pitch, so that its courses fit.");
 
     private static final Length NEAR = Length.ofMillimetres(8);
-    private static final String SKETCH = "A sketch of where things lie: fixings, ventilation and strength are not shown.";
+    private static final String SKETCH =
+            "A sketch of where things lie: fixings, ventilation and strength are not shown.";
 
     private final FaceLayout layout;
     private final DrawingScale scale;
@@ -58,10 +60,12 @@ public final class SectionDrawing {
     private static SectionDrawing on(FaceLayout layout, DrawingScale scale) {
         String missing = layout.shape().pitch().isEmpty()
                 ? "no pitch"
-                : layout.scheme().battens().isEmpty() ? "no battens" : layout.courses().hasValue() ? "" : "no courses that fit";
+                : layout.scheme().battens().isEmpty()
+                        ? "no battens"
+                        : layout.courses().hasValue() ? "" : "no courses that fit";
         if (!missing.isEmpty()) {
-            throw new ProblemsException(
-                    List.of(Problem.error(INCOMPLETE, "layout", missing, "have courses and battens, and know its pitch")));
+            throw new ProblemsException(List.of(
+                    Problem.error(INCOMPLETE, "layout", missing, "have courses and battens, and know its pitch")));
         }
         return new SectionDrawing(layout, scale);
     }
@@ -120,10 +124,14 @@ public final class SectionDrawing {
      * @throws ProblemsException if the end is no verge, or the columns do not fit
      */
     public static Drawing verge(String name, FaceLayout layout, End end, VergeParts parts, DrawingScale scale) {
-        boolean verge = (end == End.LEFT ? layout.scheme().left() : layout.scheme().right()).isVerge();
+        boolean verge =
+                (end == End.LEFT ? layout.scheme().left() : layout.scheme().right()).isVerge();
         if (!verge || !layout.columns().hasValue()) {
             throw new ProblemsException(List.of(Problem.error(
-                    INCOMPLETE, "layout", verge ? "no columns that fit" : "a wall there", "have columns and a verge at the " + end)));
+                    INCOMPLETE,
+                    "layout",
+                    verge ? "no columns that fit" : "a wall there",
+                    "have columns and a verge at the " + end)));
         }
         return on(layout, scale).verge(name, end, parts);
     }
@@ -160,7 +168,8 @@ public final class SectionDrawing {
     }
 
     private String pitchWords() {
-        return String.format(Locale.ROOT, "%.1f°", layout.shape().pitch().orElseThrow().toDegrees());
+        return String.format(
+                Locale.ROOT, "%.1f°", layout.shape().pitch().orElseThrow().toDegrees());
     }
 
     private Drawing drawing(String title, String description, List<DrawingLayer> more) {
@@ -196,7 +205,14 @@ public final class SectionDrawing {
             if (line.kind() != CourseKind.UNDER_EAVES || !courses().sharesFirstBatten()) {
                 Length top = courses().battenEdge() == BattenEdge.TOP_EDGE ? on : on.plus(width.dividedBy(2));
                 Length low = top.minus(width);
-                box("batten", Fill.SLANTED, timber, at(low, Length.ZERO), at(top, Length.ZERO), at(top, depth), at(low, depth));
+                box(
+                        "batten",
+                        Fill.SLANTED,
+                        timber,
+                        at(low, Length.ZERO),
+                        at(top, Length.ZERO),
+                        at(top, depth),
+                        at(low, depth));
             }
         }
         for (CourseLine line : courses().lines()) {
@@ -243,16 +259,22 @@ public final class SectionDrawing {
             return line.exact().left().minus(courses().firstLine().left().minus(whole));
         }
         return line.kind() == CourseKind.TOPS
-                ? ((DoubleLapUnit) layout.scheme().unit()).topsUnit().map(unit -> unit.hangingLength()).orElse(whole)
+                ? ((DoubleLapUnit) layout.scheme().unit())
+                        .topsUnit()
+                        .map(unit -> unit.hangingLength())
+                        .orElse(whole)
                 : whole;
     }
 
     private Length length(CourseLine line) {
         if (layout.scheme().unit() instanceof DoubleLapUnit twice) {
             if (line.kind() == CourseKind.UNDER_EAVES) {
-                return courses().underEavesLength().map(ends -> ends.left()).orElseGet(() -> twice.underEavesUnit()
-                        .map(unit -> unit.length())
-                        .orElse(twice.length()));
+                return courses()
+                        .underEavesLength()
+                        .map(ends -> ends.left())
+                        .orElseGet(() -> twice.underEavesUnit()
+                                .map(unit -> unit.length())
+                                .orElse(twice.length()));
             }
             if (line.kind() == CourseKind.TOPS) {
                 return twice.topsUnit().map(unit -> unit.length()).orElse(twice.length());
@@ -281,7 +303,14 @@ public final class SectionDrawing {
         // the rafter, cut plumb behind the fascia
         Length startTop = Length.ofMetres(tf.toMetres() / cos);
         DrawingPoint heel = DrawingPoint.of(tf, Length.ofMetres(tf.toMetres() * tan - depth.toMetres() / cos));
-        box("rafter", Fill.WHITE, timber, heel, at(end, depth.negated()), at(end, Length.ZERO), at(startTop, Length.ZERO));
+        box(
+                "rafter",
+                Fill.WHITE,
+                timber,
+                heel,
+                at(end, depth.negated()),
+                at(end, Length.ZERO),
+                at(startTop, Length.ZERO));
         // the seat takes the whole plate: its inner corner lies on the underside of the rafter
         Length outer = parts.eavesOverhang();
         Length inner = outer.plus(parts.plateWidth());
@@ -308,25 +337,36 @@ public final class SectionDrawing {
         underlay(startTop, end);
         courses(Length.ZERO, end);
         Length radius = parts.gutterWidth().dividedBy(2);
-        DrawingPoint centre = DrawingPoint.of(radius.negated().minus(Length.ofMillimetres(5)), over.minus(Length.ofMillimetres(30)));
+        DrawingPoint centre =
+                DrawingPoint.of(radius.negated().minus(Length.ofMillimetres(5)), over.minus(Length.ofMillimetres(30)));
         covering.add(new Arc(LineKind.METAL, centre, radius, Angle.ofDegrees(180), Angle.ofDegrees(179.9)));
 
-        Length tail = first.minus(hanging(courses().lines().stream().filter(line -> line.kind() == CourseKind.FULL).findFirst().orElseThrow()));
+        Length tail = first.minus(hanging(courses().lines().stream()
+                .filter(line -> line.kind() == CourseKind.FULL)
+                .findFirst()
+                .orElseThrow()));
         DrawingPoint fasciaLine = at(Length.ZERO, Length.ZERO);
         sizes.add(new Line(LineKind.DATUM, at(Length.ofMillimetres(-60), Length.ZERO), at(startTop, Length.ZERO)));
         sizes.add(new Label("fascia line", at(Length.ofMillimetres(-60), Length.ofMillimetres(-12)), Anchor.END));
         sizes.add(new Dimension("eaves overhang", fasciaLine, DrawingPoint.of(outer, foot), DimensionSide.BELOW, NEAR));
-        sizes.add(new Dimension("fascia over rafters", fasciaLine, DrawingPoint.of(Length.ZERO, over), DimensionSide.LEFT, Length.ofMillimetres(28)));
+        sizes.add(new Dimension(
+                "fascia over rafters",
+                fasciaLine,
+                DrawingPoint.of(Length.ZERO, over),
+                DimensionSide.LEFT,
+                Length.ofMillimetres(28)));
         Length above = battens().depth().value().plus(thickness().times(isDoubleLap() ? 3L : 2L));
         along("first", Length.ZERO, first, above, DimensionSide.LEFT_OF_THE_WAY, NEAR);
         along("gauge", first, first.plus(gauge()), above, DimensionSide.LEFT_OF_THE_WAY, NEAR);
         along("overhang", tail, Length.ZERO, above, DimensionSide.LEFT_OF_THE_WAY, NEAR);
-        sizes.add(new Dimension("", at(end, depth.negated()), at(end, Length.ZERO), DimensionSide.RIGHT_OF_THE_WAY, NEAR));
+        sizes.add(new Dimension(
+                "", at(end, depth.negated()), at(end, Length.ZERO), DimensionSide.RIGHT_OF_THE_WAY, NEAR));
         sizes.add(new Label("rafter, " + pitchWords(), at(end.times(0.75), depth.dividedBy(-2)), Anchor.MIDDLE));
         return drawing(
                 name + ", section through the eaves",
-                "Section through the eaves at " + pitchWords() + ": first batten " + first + " up the slope from the fascia line, gauge " + gauge()
-                        + ", fascia " + over + " over the rafters, eaves overhang " + outer + ".",
+                "Section through the eaves at " + pitchWords() + ": first batten " + first
+                        + " up the slope from the fascia line, gauge " + gauge() + ", fascia " + over
+                        + " over the rafters, eaves overhang " + outer + ".",
                 List.of());
     }
 
@@ -352,7 +392,8 @@ public final class SectionDrawing {
         mirror(covering, middle);
         if (board.isPositive()) {
             DrawingPoint apexPoint = at(top, Length.ZERO);
-            Length foot = apexPoint.y().minus(Length.ofMetres(parts.rafterDepth().toMetres() / cos + 0.02));
+            Length foot =
+                    apexPoint.y().minus(Length.ofMetres(parts.rafterDepth().toMetres() / cos + 0.02));
             box(
                     "ridge board",
                     Fill.SLANTED,
@@ -368,13 +409,29 @@ public final class SectionDrawing {
         Length second = Length.ofMillimetres(18);
         Length topLine = courses().topLine().left();
         along("top distance", topLine, top, on.plus(parts.unitThickness()), DimensionSide.LEFT_OF_THE_WAY, second);
-        along("gauge", topLine.minus(gauge()), topLine, on.plus(parts.unitThickness()), DimensionSide.LEFT_OF_THE_WAY, second);
-        along("ridge unit", top.minus(parts.unitLeg()), top, on.plus(parts.unitThickness()), DimensionSide.LEFT_OF_THE_WAY, NEAR);
-        sizes.add(new Label("rafter, " + pitchWords(), at(from.plus(gauge().dividedBy(2)), parts.rafterDepth().dividedBy(-2)), Anchor.MIDDLE));
+        along(
+                "gauge",
+                topLine.minus(gauge()),
+                topLine,
+                on.plus(parts.unitThickness()),
+                DimensionSide.LEFT_OF_THE_WAY,
+                second);
+        along(
+                "ridge unit",
+                top.minus(parts.unitLeg()),
+                top,
+                on.plus(parts.unitThickness()),
+                DimensionSide.LEFT_OF_THE_WAY,
+                NEAR);
+        sizes.add(new Label(
+                "rafter, " + pitchWords(),
+                at(from.plus(gauge().dividedBy(2)), parts.rafterDepth().dividedBy(-2)),
+                Anchor.MIDDLE));
         return drawing(
                 name + ", section through the ridge",
-                "Section through the ridge at " + pitchWords() + " on both sides: top batten " + top.minus(courses().topLine().left())
-                        + " below the apex line, gauge " + gauge() + ", ridge unit with sides of " + parts.unitLeg() + ".",
+                "Section through the ridge at " + pitchWords() + " on both sides: top batten "
+                        + top.minus(courses().topLine().left()) + " below the apex line, gauge " + gauge()
+                        + ", ridge unit with sides of " + parts.unitLeg() + ".",
                 List.of());
     }
 
@@ -391,7 +448,10 @@ public final class SectionDrawing {
         for (Shape shape : List.copyOf(shapes)) {
             if (shape instanceof Polygon p) {
                 shapes.add(new Polygon(
-                        p.meaning(), p.kind(), p.fill(), p.corners().stream().map(c -> mirrored(c, middle)).toList()));
+                        p.meaning(),
+                        p.kind(),
+                        p.fill(),
+                        p.corners().stream().map(c -> mirrored(c, middle)).toList()));
             } else if (shape instanceof Line l) {
                 shapes.add(new Line(l.kind(), mirrored(l.from(), middle), mirrored(l.to(), middle)));
             }
@@ -413,7 +473,8 @@ public final class SectionDrawing {
         // the flashing lies on the top unit; its plane goes on to the wall
         CourseLine last = courses().lines().get(courses().lines().size() - 1);
         double fall = lift(last).toMetres() / hanging(last).toMetres();
-        double zero = battens().depth().value().plus(thickness()).toMetres() + fall * last.exact().left().toMetres();
+        double zero = battens().depth().value().plus(thickness()).toMetres()
+                + fall * last.exact().left().toMetres();
         Length wallPlace = Length.ofMetres((face.toMetres() + zero * sin) / (cos + fall * sin));
         DrawingPoint turn = onUnit(wallPlace, zero, fall);
         Length joint = turn.y().plus(parts.upstand());
@@ -436,15 +497,20 @@ public final class SectionDrawing {
         covering.add(new Line(LineKind.METAL, up, DrawingPoint.of(face.plus(parts.tuck()), joint)));
         sizes.add(new Dimension("upstand", turn, up, DimensionSide.LEFT, Length.ofMillimetres(14)));
         sizes.add(new Dimension("cover", end, turn, DimensionSide.LEFT_OF_THE_WAY, NEAR));
-        sizes.add(new Dimension("tuck", up, DrawingPoint.of(face.plus(parts.tuck()), joint), DimensionSide.ABOVE, NEAR));
+        sizes.add(
+                new Dimension("tuck", up, DrawingPoint.of(face.plus(parts.tuck()), joint), DimensionSide.ABOVE, NEAR));
         Length topLine = courses().topLine().left();
         along("top distance", topLine, top, Length.ZERO, DimensionSide.RIGHT_OF_THE_WAY, NEAR);
         along("gauge", topLine.minus(gauge()), topLine, Length.ZERO, DimensionSide.RIGHT_OF_THE_WAY, NEAR);
-        sizes.add(new Label("rafter, " + pitchWords(), at(from.plus(gauge().dividedBy(2)), parts.rafterDepth().dividedBy(-2)), Anchor.MIDDLE));
+        sizes.add(new Label(
+                "rafter, " + pitchWords(),
+                at(from.plus(gauge().dividedBy(2)), parts.rafterDepth().dividedBy(-2)),
+                Anchor.MIDDLE));
         return drawing(
                 name + ", section through the top abutment",
-                "Section through the top abutment at " + pitchWords() + ": flashing " + parts.upstand() + " up the wall over the covering, " + parts.cover()
-                        + " down the slope, " + parts.tuck() + " into the wall.",
+                "Section through the top abutment at " + pitchWords() + ": flashing " + parts.upstand()
+                        + " up the wall over the covering, " + parts.cover() + " down the slope, " + parts.tuck()
+                        + " into the wall.",
                 List.of(new DrawingLayer("wall", wall)));
     }
 
@@ -462,17 +528,41 @@ public final class SectionDrawing {
         Length wallLine = left
                 ? Length.ZERO
                 : width.minus(layout.scheme().right().wanted())
-                        .minus(layout.scheme().left().isVerge() ? layout.scheme().left().wanted() : Length.ZERO);
+                        .minus(
+                                layout.scheme().left().isVerge()
+                                        ? layout.scheme().left().wanted()
+                                        : Length.ZERO);
         Length inward = parts.wallThickness().plus(Length.ofMillimetres(350)).min(width);
         List<Shape> wall = new ArrayList<>();
         Length low = parts.rafterDepth().negated().minus(Length.ofMillimetres(60));
-        across("wall", Fill.CROSSED, wall, wallLine, sideways(left, wallLine, parts.wallThickness()), low, parts.undercloak().negated());
+        across(
+                "wall",
+                Fill.CROSSED,
+                wall,
+                wallLine,
+                sideways(left, wallLine, parts.wallThickness()),
+                low,
+                parts.undercloak().negated());
         Length rafter = sideways(left, wallLine, parts.wallThickness().plus(Length.ofMillimetres(50)));
-        across("rafter", Fill.SLANTED, timber, rafter, sideways(left, rafter, parts.rafterWidth()), parts.rafterDepth().negated(), Length.ZERO);
+        across(
+                "rafter",
+                Fill.SLANTED,
+                timber,
+                rafter,
+                sideways(left, rafter, parts.rafterWidth()),
+                parts.rafterDepth().negated(),
+                Length.ZERO);
         Length depth = battens().depth().value();
         Length reach = left ? columns.reachGot().left() : columns.reachGot().right();
         Length edge = sideways(!left, wallLine, reach);
-        across("undercloak", Fill.WHITE, timber, edge, sideways(left, wallLine, parts.wallThickness()), parts.undercloak().negated(), Length.ZERO);
+        across(
+                "undercloak",
+                Fill.WHITE,
+                timber,
+                edge,
+                sideways(left, wallLine, parts.wallThickness()),
+                parts.undercloak().negated(),
+                Length.ZERO);
         across("batten", Fill.SLANTED, timber, wallLine, sideways(left, wallLine, inward), Length.ZERO, depth);
         for (Piece piece : pieces) {
             boolean shown = left
@@ -480,20 +570,31 @@ public final class SectionDrawing {
                     : piece.to().isLongerThan(wallLine.minus(inward));
             if (shown) {
                 // the last unit at the right shows its lock beyond its cover
-                Length to = piece == pieces.get(pieces.size() - 1) && !left ? piece.to().max(edge) : piece.to();
+                Length to = piece == pieces.get(pieces.size() - 1) && !left
+                        ? piece.to().max(edge)
+                        : piece.to();
                 across("unit", Fill.WHITE, covering, piece.from(), to, depth, depth.plus(thickness()));
             }
         }
         DrawingPoint face = DrawingPoint.of(wallLine, depth.plus(thickness()));
         sizes.add(new Line(LineKind.DATUM, DrawingPoint.of(wallLine, low), face));
-        sizes.add(new Dimension("overhang", DrawingPoint.of(edge, depth.plus(thickness())), face, DimensionSide.ABOVE, NEAR));
+        sizes.add(new Dimension(
+                "overhang", DrawingPoint.of(edge, depth.plus(thickness())), face, DimensionSide.ABOVE, NEAR));
         Piece last = left ? pieces.get(0) : pieces.get(pieces.size() - 1);
         sizes.add(new Dimension(
-                "", DrawingPoint.of(last.from(), depth.plus(thickness())), DrawingPoint.of(last.to(), depth.plus(thickness())), DimensionSide.ABOVE, Length.ofMillimetres(16)));
-        sizes.add(new Label("wall line", DrawingPoint.of(wallLine, low.minus(scale.toReal(Length.ofMillimetres(3)))), Anchor.MIDDLE));
+                "",
+                DrawingPoint.of(last.from(), depth.plus(thickness())),
+                DrawingPoint.of(last.to(), depth.plus(thickness())),
+                DimensionSide.ABOVE,
+                Length.ofMillimetres(16)));
+        sizes.add(new Label(
+                "wall line",
+                DrawingPoint.of(wallLine, low.minus(scale.toReal(Length.ofMillimetres(3)))),
+                Anchor.MIDDLE));
         return drawing(
                 name + ", section through the " + end + " verge",
-                "Section through the " + end + " verge, square to the slope: the covering reaches " + reach + " past the outer face of the wall.",
+                "Section through the " + end + " verge, square to the slope: the covering reaches " + reach
+                        + " past the outer face of the wall.",
                 List.of(new DrawingLayer("wall", wall)));
     }
 
@@ -502,6 +603,13 @@ public final class SectionDrawing {
     }
 
     private void across(String meaning, Fill fill, List<Shape> into, Length a, Length b, Length low, Length high) {
-        box(meaning, fill, into, DrawingPoint.of(a.min(b), low), DrawingPoint.of(a.max(b), low), DrawingPoint.of(a.max(b), high), DrawingPoint.of(a.min(b), high));
+        box(
+                meaning,
+                fill,
+                into,
+                DrawingPoint.of(a.min(b), low),
+                DrawingPoint.of(a.max(b), low),
+                DrawingPoint.of(a.max(b), high),
+                DrawingPoint.of(a.min(b), high));
     }
 }

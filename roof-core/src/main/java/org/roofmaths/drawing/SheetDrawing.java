@@ -27,7 +27,8 @@ public final class SheetDrawing {
      */
     public static Drawing of(String name, PieceTemplate template, DrawingScale scale) {
         List<Shape> cut = new ArrayList<>();
-        List<DrawingPoint> outline = template.outline().stream().map(SheetDrawing::point).toList();
+        List<DrawingPoint> outline =
+                template.outline().stream().map(SheetDrawing::point).toList();
         cut.add(new Polygon("sheet", LineKind.OUTLINE, Fill.NONE, outline));
         List<Shape> folds = new ArrayList<>();
         Length left = outline.get(0).x();
@@ -59,7 +60,10 @@ public final class SheetDrawing {
                 "A piece of sheet laid flat, " + right.minus(left) + " long and " + high.minus(low) + " in girth, with "
                         + template.folds().size() + " folds.",
                 scale,
-                List.of(new DrawingLayer("sheet", cut), new DrawingLayer("folds", folds), new DrawingLayer("sizes", sizes)));
+                List.of(
+                        new DrawingLayer("sheet", cut),
+                        new DrawingLayer("folds", folds),
+                        new DrawingLayer("sizes", sizes)));
     }
 
     private static DrawingPoint point(FacePoint point) {

@@ -120,7 +120,10 @@ final class SvgWriter {
             style(area.kind(), area.fill());
             StringBuilder points = new StringBuilder();
             for (int i = 0; i < area.corners().length; i += 2) {
-                points.append(i == 0 ? "" : " ").append(x(area.corners()[i])).append(',').append(y(area.corners()[i + 1]));
+                points.append(i == 0 ? "" : " ")
+                        .append(x(area.corners()[i]))
+                        .append(',')
+                        .append(y(area.corners()[i + 1]));
             }
             xml.writeEmptyElement("polygon");
             xml.writeAttribute("class", clean(area.meaning()).replace(' ', '-'));
@@ -132,8 +135,8 @@ final class SvgWriter {
             // against the clock with y up is flag 0 with y down
             xml.writeAttribute(
                     "d",
-                    "M" + x(curve.x1()) + " " + y(curve.y1()) + "A" + radius + " " + radius + " 0 " + (curve.large() ? 1 : 0) + " 0 "
-                            + x(curve.x2()) + " " + y(curve.y2()));
+                    "M" + x(curve.x1()) + " " + y(curve.y1()) + "A" + radius + " " + radius + " 0 "
+                            + (curve.large() ? 1 : 0) + " 0 " + x(curve.x2()) + " " + y(curve.y2()));
         }
     }
 
@@ -213,8 +216,7 @@ final class SvgWriter {
     private void tick(double x, double y) throws XMLStreamException {
         xml.writeEmptyElement("path");
         xml.writeAttribute("stroke-width", "0.35");
-        xml.writeAttribute(
-                "d", "M" + x(x - TICK) + " " + y(y - TICK) + "L" + x(x + TICK) + " " + y(y + TICK));
+        xml.writeAttribute("d", "M" + x(x - TICK) + " " + y(y - TICK) + "L" + x(x + TICK) + " " + y(y + TICK));
     }
 
     private void texts() throws XMLStreamException {
@@ -265,7 +267,8 @@ final class SvgWriter {
         if (rest == 0) {
             return sign + whole;
         }
-        return sign + whole + "." + (rest % 10 == 0 ? String.valueOf(rest / 10) : rest < 10 ? "0" + rest : String.valueOf(rest));
+        return sign + whole + "."
+                + (rest % 10 == 0 ? String.valueOf(rest / 10) : rest < 10 ? "0" + rest : String.valueOf(rest));
     }
 
     /** Replaces what XML does not allow, such as control characters and halves of characters. */

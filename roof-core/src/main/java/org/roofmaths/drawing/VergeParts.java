@@ -13,7 +13,8 @@ import org.roofmaths.units.Length;
  * @param undercloak the thickness of the undercloak on the wall
  * @since 0.1
  */
-public record VergeParts(Length wallThickness, Length rafterWidth, Length rafterDepth, Length undercloak) implements Serializable {
+public record VergeParts(Length wallThickness, Length rafterWidth, Length rafterDepth, Length undercloak)
+        implements Serializable {
     /** Refuses null. */
     public VergeParts {
         Objects.requireNonNull(wallThickness, "wallThickness");

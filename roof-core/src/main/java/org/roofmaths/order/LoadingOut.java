@@ -28,8 +28,8 @@ import org.roofmaths.working.Working;
  * <pre>{@code
  * LoadingOut plan = LoadingOut.of(
  *         List.of(
- *                 new SlopeLoad("front", 276, kg(4.4), metres(6.9), 12),
- *                 new SlopeLoad("back", 276, kg(4.4), metres(6.9), 12)),
+ *                 new StackedLoad("front", 276, kg(4.4), metres(6.9), 12),
+ *                 new StackedLoad("back", 276, kg(4.4), metres(6.9), 12)),
  *         kg(200),     // one lift
  *         8);          // units in a stack
  * plan.massPerMetreOfEaves("front")     // 176 kg
@@ -100,12 +100,12 @@ public final class LoadingOut implements HasWorking, Serializable {
     private static final BigDecimal GUARD = new BigDecimal("0.0000001");
     private static final long MOST_UNITS = 1_000_000;
 
-    private final List<SlopeLoad> slopes;
+    private final List<StackedLoad> slopes;
     private final Mass capacity;
     private final long unitsInStack;
     private final List<Lift> lifts;
 
-    private LoadingOut(List<SlopeLoad> slopes, Mass capacity, long unitsInStack) {
+    private LoadingOut(List<StackedLoad> slopes, Mass capacity, long unitsInStack) {
         this.slopes = List.copyOf(slopes);
         this.capacity = capacity;
         this.unitsInStack = unitsInStack;
@@ -121,7 +121,7 @@ public final class LoadingOut implements HasWorking, Serializable {
      * @return the plan
      * @throws org.roofmaths.problem.ProblemsException with every problem, if a number is out of range or a lift cannot carry one unit
      */
-    public static LoadingOut of(List<SlopeLoad> slopes, Mass liftCapacity, long unitsInStack) {
+    public static LoadingOut of(List<StackedLoad> slopes, Mass liftCapacity, long unitsInStack) {
         return attempt(slopes, liftCapacity, unitsInStack).orThrow();
     }
 
@@ -133,12 +133,12 @@ public final class LoadingOut implements HasWorking, Serializable {
      * @param unitsInStack how many units make a stack
      * @return the plan, or the problems
      */
-    public static Attempt<LoadingOut> attempt(List<SlopeLoad> slopes, Mass liftCapacity, long unitsInStack) {
+    public static Attempt<LoadingOut> attempt(List<StackedLoad> slopes, Mass liftCapacity, long unitsInStack) {
         Problems problems = Problems.none()
                 .require(!slopes.isEmpty(), SLOPES, "slopes", "none", "be given")
                 .require(unitsInStack >= 1, OUT_OF_RANGE, UNITS_IN_STACK.name(), unitsInStack, "be 1 or more");
         List<String> names = new ArrayList<>();
-        for (SlopeLoad slope : slopes) {
+        for (StackedLoad slope : slopes) {
             String of = " of " + slope.name();
             problems.require(
                             !names.contains(slope.name()),
@@ -176,7 +176,7 @@ public final class LoadingOut implements HasWorking, Serializable {
         return problems.attempt(() -> new LoadingOut(slopes, liftCapacity, unitsInStack));
     }
 
-    private Numbers compute(SlopeLoad slope, Recorder r) {
+    private Numbers compute(StackedLoad slope, Recorder r) {
         long units = r.use(UNITS, slope.units());
         Mass one = r.use(MASS_OF_UNIT, slope.massOfOne());
         Mass mass = r.record(MASS_ON_SLOPE, times(one, units), SLOPE_MASS);
@@ -200,12 +200,13 @@ public final class LoadingOut implements HasWorking, Serializable {
         return compute(slope(name), Recorder.off());
     }
 
-    private SlopeLoad slope(String name) {
+    private StackedLoad slope(String name) {
         return slopes.stream()
                 .filter(slope -> slope.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no slope \"" + name + "\" in this loading; it has: "
-                        + String.join(", ", slopes.stream().map(SlopeLoad::name).toList())));
+                        + String.join(
+                                ", ", slopes.stream().map(StackedLoad::name).toList())));
     }
 
     private static long ceilDiv(long count, long size) {
@@ -227,7 +228,7 @@ public final class LoadingOut implements HasWorking, Serializable {
     /** Sends each lift to the slope that carries least so far, so that no slope gets ahead of another by more than a lift. */
     private List<Lift> inTurns() {
         List<Lift> order = new ArrayList<>();
-        long[] left = slopes.stream().mapToLong(SlopeLoad::units).toArray();
+        long[] left = slopes.stream().mapToLong(StackedLoad::units).toArray();
         Mass[] there = new Mass[left.length];
         Arrays.fill(there, Mass.ZERO);
         while (true) {
@@ -240,7 +241,7 @@ public final class LoadingOut implements HasWorking, Serializable {
             if (next < 0) {
                 return order;
             }
-            SlopeLoad slope = slopes.get(next);
+            StackedLoad slope = slopes.get(next);
             long units = Math.min(left[next], whole(capacity, slope.massOfOne()));
             left[next] -= units;
             there[next] = times(slope.massOfOne(), slope.units() - left[next]);
@@ -266,7 +267,7 @@ public final class LoadingOut implements HasWorking, Serializable {
     /** Returns the mass of all units on all slopes. */
     public Mass mass() {
         BigDecimal sum = BigDecimal.ZERO;
-        for (SlopeLoad slope : slopes) {
+        for (StackedLoad slope : slopes) {
             sum = sum.add(decimal(numbers(slope.name()).mass));
         }
         return Mass.ofKilograms(sum.doubleValue());
@@ -333,7 +334,7 @@ public final class LoadingOut implements HasWorking, Serializable {
     public Working working() {
         return Working.of(r -> {
             Expression sum = null;
-            for (SlopeLoad slope : slopes) {
+            for (StackedLoad slope : slopes) {
                 compute(slope, r.at(slope.name()));
                 Term<Mass> here = MASS_ON_SLOPE.at(slope.name());
                 sum = sum == null ? here : sum.plus(here);
@@ -345,7 +346,7 @@ public final class LoadingOut implements HasWorking, Serializable {
     /** Returns the plan as plain text: each slope, then the lifts in turn, then what the masses are not. */
     public String toText() {
         StringBuilder text = new StringBuilder();
-        for (SlopeLoad slope : slopes) {
+        for (StackedLoad slope : slopes) {
             Numbers n = numbers(slope.name());
             text.append(slope.name())
                     .append(": ")

@@ -87,8 +87,8 @@ public final class StockCutting implements HasWorking, Serializable {
     public static final ProblemCode NO_STOCK = ProblemCode.of("cutting.no-stock", "Give at least one stock length.");
 
     /** A size that is nothing, or a count below one. */
-    public static final ProblemCode OUT_OF_RANGE =
-            ProblemCode.of("cutting.out-of-range", "Give lengths above zero, a kerf of zero or more, and counts of one or more.");
+    public static final ProblemCode OUT_OF_RANGE = ProblemCode.of(
+            "cutting.out-of-range", "Give lengths above zero, a kerf of zero or more, and counts of one or more.");
 
     /** Nothing to cut. */
     public static final ProblemCode NOTHING = ProblemCode.of("cutting.nothing", "Give at least one piece or row.");
@@ -163,7 +163,8 @@ public final class StockCutting implements HasWorking, Serializable {
                     NO_STOCK,
                     "stock lengths",
                     demand.stockLengths(),
-                    "hold one no longer than the transport limit of " + demand.transportLimit().orElseThrow()));
+                    "hold one no longer than the transport limit of "
+                            + demand.transportLimit().orElseThrow()));
             return Attempt.failed(problems.list());
         }
         Length longest = Collections.max(stock);
@@ -195,22 +196,38 @@ public final class StockCutting implements HasWorking, Serializable {
             problems.require(isLong(stock), OUT_OF_RANGE, "stock length", stock, "be above 0 mm");
         }
         demand.transportLimit()
-                .ifPresent(limit -> problems.require(isLong(limit), OUT_OF_RANGE, "transport limit", limit, "be above 0 mm"));
+                .ifPresent(limit ->
+                        problems.require(isLong(limit), OUT_OF_RANGE, "transport limit", limit, "be above 0 mm"));
         problems.require(
                 !demand.pieces().isEmpty() || !demand.runs().isEmpty(), NOTHING, "pieces and rows", "none", "be given");
         for (CutPiece piece : demand.pieces()) {
-            problems.require(isLong(piece.length()), OUT_OF_RANGE, "length of " + piece.name(), piece.length(), "be above 0 mm");
+            problems.require(
+                    isLong(piece.length()), OUT_OF_RANGE, "length of " + piece.name(), piece.length(), "be above 0 mm");
             checkCount(piece.name(), piece.count(), problems);
         }
         List<String> names = new ArrayList<>();
         for (JointedRun run : demand.runs()) {
-            problems.require(!names.contains(run.name()), NAME_TWICE, "rows", "\"" + run.name() + "\" twice", "each have a name of their own");
+            problems.require(
+                    !names.contains(run.name()),
+                    NAME_TWICE,
+                    "rows",
+                    "\"" + run.name() + "\" twice",
+                    "each have a name of their own");
             names.add(run.name());
-            problems.require(isLong(run.length()), OUT_OF_RANGE, "length of " + run.name(), run.length(), "be above 0 mm");
             problems.require(
-                    isLong(run.leastPiece()), OUT_OF_RANGE, "least piece of " + run.name(), run.leastPiece(), "be above 0 mm");
+                    isLong(run.length()), OUT_OF_RANGE, "length of " + run.name(), run.length(), "be above 0 mm");
             problems.require(
-                    run.leastSupports() >= 1, OUT_OF_RANGE, "least supports of " + run.name(), run.leastSupports(), "be 1 or more");
+                    isLong(run.leastPiece()),
+                    OUT_OF_RANGE,
+                    "least piece of " + run.name(),
+                    run.leastPiece(),
+                    "be above 0 mm");
+            problems.require(
+                    run.leastSupports() >= 1,
+                    OUT_OF_RANGE,
+                    "least supports of " + run.name(),
+                    run.leastSupports(),
+                    "be 1 or more");
             checkCount(run.name(), run.count(), problems);
             boolean inOrder = !run.supports().isEmpty();
             for (int i = 0; i < run.supports().size(); i++) {
@@ -220,7 +237,11 @@ public final class StockCutting implements HasWorking, Serializable {
                         && (i == 0 || at.isLongerThan(run.supports().get(i - 1)));
             }
             problems.require(
-                    inOrder, SUPPORTS, "supports of " + run.name(), run.supports(), "rise from the left end to no more than " + run.length());
+                    inOrder,
+                    SUPPORTS,
+                    "supports of " + run.name(),
+                    run.supports(),
+                    "rise from the left end to no more than " + run.length());
         }
     }
 
@@ -268,8 +289,8 @@ public final class StockCutting implements HasWorking, Serializable {
                 run.name(),
                 run.length(),
                 longest,
-                run + " left out: no joint on a support leaves pieces of at least " + run.leastPiece() + " over at least "
-                        + run.leastSupports() + " supports and no longer than " + longest,
+                run + " left out: no joint on a support leaves pieces of at least " + run.leastPiece()
+                        + " over at least " + run.leastSupports() + " supports and no longer than " + longest,
                 List.of(
                         Mend.of(
                                 "stock length",
@@ -280,14 +301,19 @@ public final class StockCutting implements HasWorking, Serializable {
     }
 
     private static StockCutting plan(
-            CuttingDemand demand, List<Length> stock, List<CutPiece> pieces, List<CuttingRows> runs, List<Problem> found) {
+            CuttingDemand demand,
+            List<Length> stock,
+            List<CutPiece> pieces,
+            List<CuttingRows> runs,
+            List<Problem> found) {
         if (pieces.isEmpty() && runs.isEmpty()) {
             return new StockCutting(demand, List.of(), List.of(), Length.ZERO, found);
         }
         LongStream lengths = LongStream.concat(
                 pieces.stream().mapToLong(piece -> piece.length().toNanometres()),
-                runs.stream().flatMapToLong(run -> LongStream.range(0, run.joints.size())
-                        .flatMap(way -> run.lengths((int) way).stream().mapToLong(Length::toNanometres))));
+                runs.stream()
+                        .flatMapToLong(run -> LongStream.range(0, run.joints.size())
+                                .flatMap(way -> run.lengths((int) way).stream().mapToLong(Length::toNanometres))));
         CuttingModel model = new CuttingModel(
                 lengths.toArray(),
                 stock.stream().mapToLong(Length::toNanometres).toArray(),
@@ -306,7 +332,8 @@ public final class StockCutting implements HasWorking, Serializable {
             long[] all = demandWith(fixed, runs, ways);
             CuttingBound fresh = new CuttingBound(model, List.of());
             fresh.find(all);
-            CuttingSearch search = CuttingSearch.find(model, all, fresh, Math.max(least, model.roundedUp(fresh.bound())));
+            CuttingSearch search =
+                    CuttingSearch.find(model, all, fresh, Math.max(least, model.roundedUp(fresh.bound())));
             if (best == null || search.cost() < best.cost()) {
                 best = search;
                 bestWays = ways;
@@ -320,7 +347,11 @@ public final class StockCutting implements HasWorking, Serializable {
             least = chosen.cost(); // every plan was looked at
         }
         return new StockCutting(
-                demand, cuts(model, chosen.plan(), named(pieces, runs, bestWays)), rows(runs, bestWays), Length.ofNanometres(least), found);
+                demand,
+                cuts(model, chosen.plan(), named(pieces, runs, bestWays)),
+                rows(runs, bestWays),
+                Length.ofNanometres(least),
+                found);
     }
 
     private static long[] demandWith(long[] fixed, List<CuttingRows> runs, long[][] ways) {
@@ -430,7 +461,10 @@ public final class StockCutting implements HasWorking, Serializable {
             }
             return sum;
         }));
-        return Arrays.stream(ways).limit(2L * WAYS_TRIED).mapToInt(Integer::intValue).toArray();
+        return Arrays.stream(ways)
+                .limit(2L * WAYS_TRIED)
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     private static long[][] copy(long[][] ways) {
@@ -445,7 +479,8 @@ public final class StockCutting implements HasWorking, Serializable {
     private static Map<Long, List<CutPiece>> named(List<CutPiece> pieces, List<CuttingRows> runs, long[][] ways) {
         Map<Long, List<CutPiece>> named = new TreeMap<>();
         for (CutPiece piece : pieces) {
-            named.computeIfAbsent(piece.length().toNanometres(), l -> new ArrayList<>()).add(piece);
+            named.computeIfAbsent(piece.length().toNanometres(), l -> new ArrayList<>())
+                    .add(piece);
         }
         for (int r = 0; r < runs.size(); r++) {
             for (int way = 0; way < ways[r].length; way++) {
@@ -471,7 +506,10 @@ public final class StockCutting implements HasWorking, Serializable {
                 take(named, model.length(i), pattern.counts()[i], pieces);
             }
             StockCut cut = new StockCut(
-                    Length.ofNanometres(model.stock[pattern.stock()]), pieces, Length.ofNanometres(model.offcut(pattern)), 1);
+                    Length.ofNanometres(model.stock[pattern.stock()]),
+                    pieces,
+                    Length.ofNanometres(model.offcut(pattern)),
+                    1);
             times.merge(cut, 1L, Long::sum);
         }
         List<StockCut> cuts = new ArrayList<>();
@@ -486,7 +524,9 @@ public final class StockCutting implements HasWorking, Serializable {
             CutPiece next = waiting.remove(0);
             long taken = Math.min(left, next.count());
             CutPiece last = into.isEmpty() ? next : into.get(into.size() - 1);
-            if (!into.isEmpty() && last.name().equals(next.name()) && last.length().equals(next.length())) {
+            if (!into.isEmpty()
+                    && last.name().equals(next.name())
+                    && last.length().equals(next.length())) {
                 into.set(into.size() - 1, CutPiece.of(last.name(), last.length(), last.count() + taken));
             } else {
                 into.add(CutPiece.of(next.name(), next.length(), taken));
@@ -503,7 +543,8 @@ public final class StockCutting implements HasWorking, Serializable {
         for (int r = 0; r < runs.size(); r++) {
             for (int way = 0; way < ways[r].length; way++) {
                 if (ways[r][way] > 0) {
-                    rows.add(new JointedRows(runs.get(r).run.name(), runs.get(r).joints.get(way), ways[r][way]));
+                    rows.add(new JointedRows(
+                            runs.get(r).run.name(), runs.get(r).joints.get(way), ways[r][way]));
                 }
             }
         }
@@ -588,7 +629,8 @@ public final class StockCutting implements HasWorking, Serializable {
             bought = bought == null ? part : bought.plus(part);
         }
         Map<Length, Long> counts = new TreeMap<>(Comparator.reverseOrder());
-        cuts.forEach(cut -> cut.pieces().forEach(piece -> counts.merge(piece.length(), piece.count() * cut.times(), Long::sum)));
+        cuts.forEach(cut ->
+                cut.pieces().forEach(piece -> counts.merge(piece.length(), piece.count() * cut.times(), Long::sum)));
         Expression cut = null;
         for (Map.Entry<Length, Long> entry : counts.entrySet()) {
             String place = entry.getKey().toString();
@@ -604,7 +646,9 @@ public final class StockCutting implements HasWorking, Serializable {
         r.record(PIECES, pieceLength(), Formula.of(PIECES, cut));
         r.record(WASTE, waste(), ALL_WASTE);
         r.record(WASTE_SHARE, wasteShare(), SHARE_OF_WASTE);
-        r.use(BOUND, found(bound, gap().isZero() ? "reached by the plan, and no plan needs less" : "linear programming"));
+        r.use(
+                BOUND,
+                found(bound, gap().isZero() ? "reached by the plan, and no plan needs less" : "linear programming"));
         r.record(GAP, gap(), OVER_BOUND);
     }
 
@@ -620,12 +664,25 @@ public final class StockCutting implements HasWorking, Serializable {
     /** Returns the plan as plain text: what to buy, each way of cutting, the joints, waste and gap. */
     public String toText() {
         StringBuilder text = new StringBuilder();
-        stockCounts().forEach((stock, count) -> text.append("buy ").append(count).append(" of ").append(stock).append('\n'));
+        stockCounts()
+                .forEach((stock, count) -> text.append("buy ")
+                        .append(count)
+                        .append(" of ")
+                        .append(stock)
+                        .append('\n'));
         cuts.forEach(cut -> text.append("cut ").append(cut).append('\n'));
         rows.forEach(row -> text.append("join ").append(row).append('\n'));
-        text.append("kerf ").append(demand.kerf()).append(", waste ").append(waste()).append(" of ").append(totalLength());
+        text.append("kerf ")
+                .append(demand.kerf())
+                .append(", waste ")
+                .append(waste())
+                .append(" of ")
+                .append(totalLength());
         text.append(gap().isZero() ? "; no plan needs less\n" : "; any plan needs at least " + bound + "\n");
-        problems.forEach(problem -> text.append(problem.severity()).append(": ").append(problem.message()).append('\n'));
+        problems.forEach(problem -> text.append(problem.severity())
+                .append(": ")
+                .append(problem.message())
+                .append('\n'));
         return text.toString();
     }
 
@@ -642,7 +699,9 @@ public final class StockCutting implements HasWorking, Serializable {
     /** Returns a summary, such as {@code 3 stock lengths, 14400 mm; no plan needs less}. */
     @Override
     public String toString() {
-        return stockCount() + (stockCount() == 1 ? " stock length, " : " stock lengths, ") + totalLength()
+        return stockCount()
+                + (stockCount() == 1 ? " stock length, " : " stock lengths, ")
+                + totalLength()
                 + (gap().isZero() ? "; no plan needs less" : "; any plan needs at least " + bound);
     }
 }

@@ -216,7 +216,8 @@ public final class TakeOff implements Serializable {
     private static long count(Courses courses, List<Share> shares, Recorder r) {
         long sum = 0;
         Expression formula = null;
-        if (r.isOn() && shares.stream().anyMatch(share -> List.of(ALL, ODD, EVEN).contains(share.way))) {
+        if (r.isOn()
+                && shares.stream().anyMatch(share -> List.of(ALL, ODD, EVEN).contains(share.way))) {
             r.use(Courses.GAUGE_COUNT, courses.working().at(Courses.GAUGE_COUNT));
             r.record(FULL_COURSES, courses.gaugeCount() + 1, ONE_MORE_THAN_GAUGES);
         }
@@ -344,7 +345,8 @@ public final class TakeOff implements Serializable {
         return Optional.of(CountCheck.of(CountToCheck.builder()
                 .courses(Figure.given(courses.gaugeCount() + 1))
                 .unitsInCourse(Figure.given(unitsInCourse(layout)))
-                .gauge(Figure.given(courses.gauge().left().plus(courses.gauge().right()).dividedBy(2)))
+                .gauge(Figure.given(
+                        courses.gauge().left().plus(courses.gauge().right()).dividedBy(2)))
                 .cover(Figure.given(columns.coverGot()))
                 .slopeLength(Figure.given(layout.shape()
                         .slopeLengths()
@@ -373,7 +375,9 @@ public final class TakeOff implements Serializable {
 
     private static double share(FaceLayout layout, CourseRow course, Piece piece) {
         CoveringUnit unit = layout.scheme().unit();
-        Length ordinary = unit instanceof DoubleLapUnit ? unit.coverWidth() : layout.columns().orThrow().coverGot();
+        Length ordinary = unit instanceof DoubleLapUnit
+                ? unit.coverWidth()
+                : layout.columns().orThrow().coverGot();
         for (UnitCut cut : course.cuts()) {
             if (cut.piece().equals(piece)) {
                 return (cut.widthAtTail().toMetres() + cut.widthAtHead().toMetres()) / 2 / ordinary.toMetres();

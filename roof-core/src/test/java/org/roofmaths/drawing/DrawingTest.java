@@ -22,7 +22,8 @@ class DrawingTest {
     private static final DrawingPoint ZERO = DrawingPoint.of(mm(0), mm(0));
 
     private static Drawing drawing(Shape... shapes) {
-        return Drawing.of("a thing", "A thing.", DrawingScale.of(10), List.of(new DrawingLayer("all", List.of(shapes))));
+        return Drawing.of(
+                "a thing", "A thing.", DrawingScale.of(10), List.of(new DrawingLayer("all", List.of(shapes))));
     }
 
     private static DrawingPoint at(double x, double y) {
@@ -38,8 +39,11 @@ class DrawingTest {
         assertThat(level.value()).isEqualTo(mm(300));
         assertThat(plumb.value()).isEqualTo(mm(400));
         assertThat(straight.value()).isEqualTo(mm(500)); // 3-4-5
-        Picture picture = PictureChecks.check(drawing(new Line(LineKind.OUTLINE, ZERO, at(300, 400)), level, plumb, straight));
-        assertThat(picture.dimensions()).extracting(Element::getTextContent).containsExactly("run 300", "rise 400", "slope 500");
+        Picture picture =
+                PictureChecks.check(drawing(new Line(LineKind.OUTLINE, ZERO, at(300, 400)), level, plumb, straight));
+        assertThat(picture.dimensions())
+                .extracting(Element::getTextContent)
+                .containsExactly("run 300", "rise 400", "slope 500");
     }
 
     @Test
@@ -57,7 +61,9 @@ class DrawingTest {
             shapes.add(new Label("label " + i, at(i, 0), Anchor.MIDDLE));
         }
         Picture picture = PictureChecks.check(drawing(shapes.toArray(new Shape[0])));
-        assertThat(picture.all("text").stream().filter(t -> t.getAttribute("class").equals("label"))).hasSize(12);
+        assertThat(picture.all("text").stream()
+                        .filter(t -> t.getAttribute("class").equals("label")))
+                .hasSize(12);
         assertThat(picture.all("line")).isNotEmpty(); // from a moved label back to its point
     }
 
@@ -98,24 +104,31 @@ class DrawingTest {
         looks.set(LineKind.DIMENSION.ordinal(), "with ticks");
         assertThat(looks).doesNotHaveDuplicates();
         String svg = drawing(new Line(LineKind.HIP, ZERO, at(500, 0))).toSvg();
-        assertThat(svg.replaceAll("(stroke|fill)=\"(black|white|none)\"", "")).doesNotContain("stroke=\"#").doesNotContain("rgb");
+        assertThat(svg.replaceAll("(stroke|fill)=\"(black|white|none)\"", ""))
+                .doesNotContain("stroke=\"#")
+                .doesNotContain("rgb");
     }
 
     @Test
     void any_words_can_stand_in_a_picture() {
         String hostile = "<script>&\"' \u0007 שלום \uD83C\uDFE0 \uD800 end";
         Drawing drawing = Drawing.of(
-                        hostile, hostile, DrawingScale.of(10), List.of(new DrawingLayer(hostile, List.of(new Label(hostile, ZERO, Anchor.START)))))
+                        hostile,
+                        hostile,
+                        DrawingScale.of(10),
+                        List.of(new DrawingLayer(hostile, List.of(new Label(hostile, ZERO, Anchor.START)))))
                 .withNotes(List.of(hostile));
         Picture picture = Picture.read(drawing.toSvg());
-        assertThat(picture.all("title").get(0).getTextContent()).isEqualTo("<script>&\"' \uFFFD שלום \uD83C\uDFE0 \uFFFD end");
+        assertThat(picture.all("title").get(0).getTextContent())
+                .isEqualTo("<script>&\"' \uFFFD שלום \uD83C\uDFE0 \uFFFD end");
         assertThat(picture.all("script")).isEmpty();
     }
 
     @Test
     void a_long_title_is_broken() {
         Drawing drawing = Drawing.of(
-                "a very long name of a building that goes on and on, with a word" + "x".repeat(300) + " that has no end",
+                "a very long name of a building that goes on and on, with a word" + "x".repeat(300)
+                        + " that has no end",
                 "A thing.",
                 DrawingScale.of(10),
                 List.of());
@@ -126,18 +139,23 @@ class DrawingTest {
 
     @Test
     void an_arc_runs_against_the_clock() {
-        String svg = drawing(new Arc(LineKind.METAL, ZERO, mm(100), degrees(180), degrees(90))).toSvg();
+        String svg = drawing(new Arc(LineKind.METAL, ZERO, mm(100), degrees(180), degrees(90)))
+                .toSvg();
         Element path = Picture.read(svg).all("path").get(0);
         // from the left to the bottom of a circle of 10 mm on paper: y is down
         assertThat(path.getAttribute("d")).matches("M[\\d.]+ [\\d.]+A10 10 0 0 0 [\\d.]+ [\\d.]+");
-        String[] numbers = path.getAttribute("d").replace("A", " ").replace("M", "").split(" ");
-        assertThat(Double.parseDouble(numbers[7]) - Double.parseDouble(numbers[0])).isCloseTo(10, within(0.011));
-        assertThat(Double.parseDouble(numbers[8]) - Double.parseDouble(numbers[1])).isCloseTo(10, within(0.011));
+        String[] numbers =
+                path.getAttribute("d").replace("A", " ").replace("M", "").split(" ");
+        assertThat(Double.parseDouble(numbers[7]) - Double.parseDouble(numbers[0]))
+                .isCloseTo(10, within(0.011));
+        assertThat(Double.parseDouble(numbers[8]) - Double.parseDouble(numbers[1]))
+                .isCloseTo(10, within(0.011));
     }
 
     @Test
     void the_usual_scale_that_fits_is_found() {
-        assertThat(DrawingScale.fitting(metres(5.2), metres(3.7), mm(190), mm(250))).hasToString("1:50"); // 208 mm at 1:25
+        assertThat(DrawingScale.fitting(metres(5.2), metres(3.7), mm(190), mm(250)))
+                .hasToString("1:50"); // 208 mm at 1:25
         assertThat(DrawingScale.fitting(mm(190), mm(250), mm(190), mm(250))).hasToString("1:1");
         assertThat(DrawingScale.of(50).toPaper(metres(5))).isEqualTo(mm(100));
         assertThat(DrawingScale.of(50).toReal(mm(100))).isEqualTo(metres(5));

@@ -40,10 +40,13 @@ class FaceDrawingTest {
 
             UnitCounts counts = layout.counts().orThrow();
             for (PieceKind kind : PieceKind.values()) {
-                assertThat(picture.polygons(kind.toString().replace(' ', '-'))).as(kind.toString()).isEqualTo(counts.count(kind));
+                assertThat(picture.polygons(kind.toString().replace(' ', '-')))
+                        .as(kind.toString())
+                        .isEqualTo(counts.count(kind));
                 assertThat(drawing.count(kind.toString())).isEqualTo(counts.count(kind));
             }
-            assertThat(counts.lines().stream().mapToLong(UnitCount::count).sum()).isPositive();
+            assertThat(counts.lines().stream().mapToLong(UnitCount::count).sum())
+                    .isPositive();
         }
     }
 
@@ -54,8 +57,8 @@ class FaceDrawingTest {
         assertThat(named(picture, "width")).containsExactly(6100.0);
         assertThat(named(picture, "slope")).containsExactly(3459.0, 3441.0); // left, then right
         assertThat(named(picture, "overhang")).containsExactly(50.0);
-        assertThat(named(picture, "first"))
-                .containsExactly((double) Math.round(GARAGE.courses().orThrow().firstLine().left().toMillimetres()));
+        assertThat(named(picture, "first")).containsExactly((double)
+                Math.round(GARAGE.courses().orThrow().firstLine().left().toMillimetres()));
         assertThat(named(picture, "")).contains(250.0, 375.0); // a slate, a slate-and-a-half
     }
 
@@ -72,10 +75,12 @@ class FaceDrawingTest {
         List<Length> marks = LEAN_TO.courses().orThrow().marks().left();
 
         List<Element> left = picture.all("text").stream()
-                .filter(text -> text.getAttribute("class").equals("label") && text.getAttribute("text-anchor").equals("end"))
+                .filter(text -> text.getAttribute("class").equals("label")
+                        && text.getAttribute("text-anchor").equals("end"))
                 .toList();
         assertThat(left.stream().map(Element::getTextContent))
-                .containsExactlyElementsOf(marks.stream().map(FaceDrawing::number).toList());
+                .containsExactlyElementsOf(
+                        marks.stream().map(FaceDrawing::number).toList());
         // the labels stand as far apart on paper as the marks do on the roof
         double apart = (Picture.number(left.get(0), "y") - Picture.number(left.get(10), "y")) * picture.scale();
         // two coordinates, each written to 0.01 mm of paper
@@ -88,8 +93,10 @@ class FaceDrawingTest {
         PictureChecks.check(drawing);
         assertThat(drawing.notes())
                 .contains("Of the marks, each second is printed, the last one always.")
-                .anySatisfy(note -> assertThat(note).startsWith("finding: the under-eaves course and the first full course lie 29 mm apart"));
-        String last = FaceDrawing.number(GARAGE.courses().orThrow().marks().left().get(16));
+                .anySatisfy(note -> assertThat(note)
+                        .startsWith("finding: the under-eaves course and the first full course lie 29 mm apart"));
+        String last =
+                FaceDrawing.number(GARAGE.courses().orThrow().marks().left().get(16));
         assertThat(drawing.toSvg()).contains(">" + last + "<");
     }
 
@@ -101,22 +108,27 @@ class FaceDrawingTest {
                 .filter(text -> text.getAttribute("class").equals("label"))
                 .map(Element::getTextContent)
                 .toList();
-        List<String> marks = columns.marks(columns.rows().get(0)).stream().map(FaceDrawing::number).toList();
+        List<String> marks = columns.marks(columns.rows().get(0)).stream()
+                .map(FaceDrawing::number)
+                .toList();
         assertThat(labels).containsAll(marks);
     }
 
     @Test
     void a_part_unit_is_dotted_and_a_cut_one_hatched() {
         assertThat(FaceDrawing.of("main", LEAN_TO, DrawingScale.of(25)).shapes())
-                .filteredOn(shape -> shape instanceof Polygon polygon && polygon.meaning().equals("half unit"))
+                .filteredOn(shape ->
+                        shape instanceof Polygon polygon && polygon.meaning().equals("half unit"))
                 .isNotEmpty()
                 .allSatisfy(shape -> assertThat(((Polygon) shape).fill()).isEqualTo(Fill.DOTTED));
 
         FaceLayout cut = FaceLayout.on(
-                FlatShape.rectangle(mm(5245), mm(3714)).withPitch(PITCH), Samples.FERNSIDE.withUnit(Samples.TILE_WITHOUT_HALF));
+                FlatShape.rectangle(mm(5245), mm(3714)).withPitch(PITCH),
+                Samples.FERNSIDE.withUnit(Samples.TILE_WITHOUT_HALF));
         assertThat(cut.counts().orThrow().count(PieceKind.CUT)).isPositive();
         assertThat(FaceDrawing.of("main", cut, DrawingScale.of(25)).shapes())
-                .filteredOn(shape -> shape instanceof Polygon polygon && polygon.meaning().equals("cut unit"))
+                .filteredOn(shape ->
+                        shape instanceof Polygon polygon && polygon.meaning().equals("cut unit"))
                 .isNotEmpty()
                 .allSatisfy(shape -> assertThat(((Polygon) shape).fill()).isEqualTo(Fill.SLANTED));
     }
@@ -139,7 +151,9 @@ class FaceDrawingTest {
         assertThat(named(picture, "up")).containsExactly(1850.0);
         assertThat(named(picture, "")).contains(600.0, 720.0);
         for (PieceKind kind : PieceKind.values()) {
-            assertThat(drawing.count(kind.toString())).as(kind.toString()).isEqualTo(layout.counts().orThrow().count(kind));
+            assertThat(drawing.count(kind.toString()))
+                    .as(kind.toString())
+                    .isEqualTo(layout.counts().orThrow().count(kind));
         }
     }
 
@@ -147,7 +161,10 @@ class FaceDrawingTest {
     void a_hipped_face_shows_every_cut_unit() {
         double in = 3950 * Math.cos(Math.toRadians(40));
         FlatShape shape = FlatShape.ofCorners(List.of(
-                        FacePoint.of(mm(0), mm(0)), FacePoint.of(mm(9000), mm(0)), FacePoint.of(mm(9000 - in), mm(3950)), FacePoint.of(mm(in), mm(3950))))
+                        FacePoint.of(mm(0), mm(0)),
+                        FacePoint.of(mm(9000), mm(0)),
+                        FacePoint.of(mm(9000 - in), mm(3950)),
+                        FacePoint.of(mm(in), mm(3950))))
                 .withPitch(Pitch.ofDegrees(40));
         LayoutScheme scheme = Samples.FERNSIDE.withLeft(FaceEnd.hip()).withRight(FaceEnd.hip());
         FaceLayout layout = FaceLayout.on(shape, scheme);
@@ -156,7 +173,9 @@ class FaceDrawingTest {
 
         assertThat(layout.counts().orThrow().count(PieceKind.CUT)).isPositive();
         for (PieceKind kind : PieceKind.values()) {
-            assertThat(drawing.count(kind.toString())).as(kind.toString()).isEqualTo(layout.counts().orThrow().count(kind));
+            assertThat(drawing.count(kind.toString()))
+                    .as(kind.toString())
+                    .isEqualTo(layout.counts().orThrow().count(kind));
         }
     }
 
@@ -171,11 +190,14 @@ class FaceDrawingTest {
 
     @Test
     void a_very_large_face_stays_small_as_a_picture() {
-        FaceLayout large = FaceLayout.on(FlatShape.rectangle(mm(55_000), mm(65_000)).withPitch(PITCH), Samples.FERNSIDE);
+        FaceLayout large =
+                FaceLayout.on(FlatShape.rectangle(mm(55_000), mm(65_000)).withPitch(PITCH), Samples.FERNSIDE);
         assertThat(large.counts().orThrow().total()).isBetween(30_000L, (long) FaceDrawing.MOST_UNITS);
-        assertThat(FaceDrawing.of("hall", large, DrawingScale.of(200)).toSvg().length()).isLessThan(5_000_000);
+        assertThat(FaceDrawing.of("hall", large, DrawingScale.of(200)).toSvg().length())
+                .isLessThan(5_000_000);
 
-        FaceLayout larger = FaceLayout.on(FlatShape.rectangle(mm(75_000), mm(75_000)).withPitch(PITCH), Samples.FERNSIDE);
+        FaceLayout larger =
+                FaceLayout.on(FlatShape.rectangle(mm(75_000), mm(75_000)).withPitch(PITCH), Samples.FERNSIDE);
         assertThat(larger.counts().orThrow().total()).isGreaterThan(50_000);
         Drawing simple = FaceDrawing.of("hall", larger, DrawingScale.of(200));
         assertThat(simple.toSvg().length()).isLessThan(5_000_000);
@@ -189,7 +211,8 @@ class FaceDrawingTest {
             @ForAll @IntRange(min = 900, max = 6000) int slope,
             @ForAll @IntRange(min = -60, max = 60) int lean,
             @ForAll @IntRange(min = 10, max = 200) int scale) {
-        FlatShape shape = FlatShape.of(Ends.of(mm(slope), mm(slope + lean)), mm(width)).withPitch(PITCH);
+        FlatShape shape =
+                FlatShape.of(Ends.of(mm(slope), mm(slope + lean)), mm(width)).withPitch(PITCH);
         PictureChecks.check(FaceDrawing.of("tiles", FaceLayout.on(shape, Samples.FERNSIDE), DrawingScale.of(scale)));
         PictureChecks.check(FaceDrawing.of("slates", FaceLayout.on(shape, Samples.TOLLBAR), DrawingScale.of(scale)));
     }

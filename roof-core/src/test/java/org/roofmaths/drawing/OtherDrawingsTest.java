@@ -38,7 +38,8 @@ class OtherDrawingsTest {
     private static Map<String, List<Double>> printed(Picture picture) {
         return picture.dimensions().stream()
                 .collect(Collectors.groupingBy(
-                        dimension -> dimension.getAttribute("data-name"), Collectors.mapping(Picture::printed, Collectors.toList())));
+                        dimension -> dimension.getAttribute("data-name"),
+                        Collectors.mapping(Picture::printed, Collectors.toList())));
     }
 
     private static List<String> labels(Picture picture) {
@@ -59,7 +60,13 @@ class OtherDrawingsTest {
         long verge = Math.round(2650 / Math.cos(Math.toRadians(40)));
         assertThat(labels(picture))
                 .containsExactlyInAnyOrder(
-                        "front 40.0°", "back 40.0°", "ridge 6100", "verge " + verge, "verge " + verge, "verge " + verge, "verge " + verge);
+                        "front 40.0°",
+                        "back 40.0°",
+                        "ridge 6100",
+                        "verge " + verge,
+                        "verge " + verge,
+                        "verge " + verge,
+                        "verge " + verge);
         assertThat(drawing.description()).contains("front at 40.0°").contains("ridge front/back 6100 mm");
     }
 
@@ -71,7 +78,8 @@ class OtherDrawingsTest {
                 .map(shape -> (Arrow) shape)
                 .toList();
         assertThat(falls).hasSize(2);
-        assertThat(falls.get(0).to().y()).isLessThan(falls.get(0).from().y()); // the front falls to its eaves, towards the reader
+        assertThat(falls.get(0).to().y())
+                .isLessThan(falls.get(0).from().y()); // the front falls to its eaves, towards the reader
         assertThat(falls.get(1).to().y()).isGreaterThan(falls.get(1).from().y());
     }
 
@@ -104,25 +112,37 @@ class OtherDrawingsTest {
     @Test
     void the_eaves_are_drawn_to_the_sizes_of_the_layout() {
         EavesSection section = EavesSection.of(pitch("40°"), mm(25), mm(6));
-        Picture picture = PictureChecks.check(SectionDrawing.eaves("front", FaceDrawingTest.GARAGE, eavesParts(section), DrawingScale.of(5)));
+        Picture picture = PictureChecks.check(
+                SectionDrawing.eaves("front", FaceDrawingTest.GARAGE, eavesParts(section), DrawingScale.of(5)));
 
         assertThat(printed(picture))
                 .containsEntry("eaves overhang", List.of(150.0))
-                .containsEntry("fascia over rafters", List.of((double) Math.round(section.fasciaHeightPlumb().toMillimetres())))
-                .containsEntry(
-                        "gauge", List.of((double) Math.round(FaceDrawingTest.GARAGE.courses().orThrow().gauge().left().toMillimetres())))
+                .containsEntry("fascia over rafters", List.of((double)
+                        Math.round(section.fasciaHeightPlumb().toMillimetres())))
+                .containsEntry("gauge", List.of((double) Math.round(FaceDrawingTest.GARAGE
+                        .courses()
+                        .orThrow()
+                        .gauge()
+                        .left()
+                        .toMillimetres())))
                 .containsEntry("overhang", List.of(50.0))
                 .containsEntry("", List.of(150.0));
         assertThat(picture.polygons("under-eaves-unit")).isEqualTo(1);
-        PictureChecks.check(SectionDrawing.eaves("main", FaceDrawingTest.LEAN_TO, eavesParts(section), DrawingScale.of(10)));
+        PictureChecks.check(
+                SectionDrawing.eaves("main", FaceDrawingTest.LEAN_TO, eavesParts(section), DrawingScale.of(10)));
     }
 
     @Test
     void the_ridge_is_the_same_on_both_sides() {
         Picture picture = PictureChecks.check(SectionDrawing.ridge(
-                "front", FaceDrawingTest.GARAGE, new RidgeParts(mm(150), mm(25), mm(200), mm(15)), DrawingScale.of(10)));
+                "front",
+                FaceDrawingTest.GARAGE,
+                new RidgeParts(mm(150), mm(25), mm(200), mm(15)),
+                DrawingScale.of(10)));
 
-        assertThat(printed(picture)).containsEntry("top distance", List.of(60.0)).containsEntry("ridge unit", List.of(200.0));
+        assertThat(printed(picture))
+                .containsEntry("top distance", List.of(60.0))
+                .containsEntry("ridge unit", List.of(200.0));
         assertThat(picture.polygons("ridge-unit")).isEqualTo(2);
         assertThat(picture.polygons("rafter")).isEqualTo(2);
         assertThat(picture.polygons("unit") % 2).isZero();
@@ -131,7 +151,10 @@ class OtherDrawingsTest {
     @Test
     void the_abutment_shows_upstand_cover_and_tuck() {
         Picture picture = PictureChecks.check(SectionDrawing.abutment(
-                "main", FaceDrawingTest.LEAN_TO, new AbutmentParts(mm(150), mm(103), mm(75), mm(150), mm(25)), DrawingScale.of(5)));
+                "main",
+                FaceDrawingTest.LEAN_TO,
+                new AbutmentParts(mm(150), mm(103), mm(75), mm(150), mm(25)),
+                DrawingScale.of(5)));
         assertThat(printed(picture))
                 .containsEntry("upstand", List.of(75.0))
                 .containsEntry("cover", List.of(150.0))
@@ -143,11 +166,14 @@ class OtherDrawingsTest {
     @Test
     void the_verge_shows_the_overhang_got() {
         VergeParts parts = new VergeParts(mm(103), mm(47), mm(150), mm(5));
-        Picture right = PictureChecks.check(SectionDrawing.verge("main", FaceDrawingTest.LEAN_TO, End.RIGHT, parts, DrawingScale.of(5)));
+        Picture right = PictureChecks.check(
+                SectionDrawing.verge("main", FaceDrawingTest.LEAN_TO, End.RIGHT, parts, DrawingScale.of(5)));
         assertThat(printed(right)).containsEntry("overhang", List.of(45.0));
-        Picture left = PictureChecks.check(SectionDrawing.verge("front", FaceDrawingTest.GARAGE, End.LEFT, parts, DrawingScale.of(5)));
+        Picture left = PictureChecks.check(
+                SectionDrawing.verge("front", FaceDrawingTest.GARAGE, End.LEFT, parts, DrawingScale.of(5)));
         assertThat(printed(left)).containsEntry("overhang", List.of(50.0));
-        assertThatThrownBy(() -> SectionDrawing.verge("main", FaceDrawingTest.LEAN_TO, End.LEFT, parts, DrawingScale.of(5)))
+        assertThatThrownBy(() ->
+                        SectionDrawing.verge("main", FaceDrawingTest.LEAN_TO, End.LEFT, parts, DrawingScale.of(5)))
                 .isInstanceOf(ProblemsException.class)
                 .hasMessage("layout must have columns and a verge at the left, but was a wall there");
     }
@@ -155,7 +181,8 @@ class OtherDrawingsTest {
     @Test
     void a_section_needs_a_pitch() {
         FaceLayout flat = FaceLayout.on(FlatShape.rectangle(mm(6100), mm(3459)), Samples.TOLLBAR);
-        assertThatThrownBy(() -> SectionDrawing.ridge("front", flat, new RidgeParts(mm(150), mm(0), mm(200), mm(15)), DrawingScale.of(10)))
+        assertThatThrownBy(() -> SectionDrawing.ridge(
+                        "front", flat, new RidgeParts(mm(150), mm(0), mm(200), mm(15)), DrawingScale.of(10)))
                 .isInstanceOf(ProblemsException.class)
                 .hasMessage("layout must have courses and battens, and know its pitch, but was no pitch");
     }
@@ -163,7 +190,8 @@ class OtherDrawingsTest {
     @Test
     void a_piece_of_sheet_shows_its_folds() {
         CoverFlashing flashing = CoverFlashing.along(metres(1.2), Demands.WALL);
-        Drawing drawing = SheetDrawing.of("cover flashing, piece 1", flashing.template(flashing.pieces().get(0)), DrawingScale.of(10));
+        Drawing drawing = SheetDrawing.of(
+                "cover flashing, piece 1", flashing.template(flashing.pieces().get(0)), DrawingScale.of(10));
         Picture picture = PictureChecks.check(drawing);
 
         assertThat(printed(picture))

@@ -52,11 +52,15 @@ final class Picture {
     }
 
     long polygons(String kind) {
-        return all("polygon").stream().filter(p -> p.getAttribute("class").equals(kind)).count();
+        return all("polygon").stream()
+                .filter(p -> p.getAttribute("class").equals(kind))
+                .count();
     }
 
     List<Element> dimensions() {
-        return all("g").stream().filter(g -> g.getAttribute("class").equals("dimension")).toList();
+        return all("g").stream()
+                .filter(g -> g.getAttribute("class").equals("dimension"))
+                .toList();
     }
 
     double scale() {
@@ -81,7 +85,10 @@ final class Picture {
     /** The box of a text: 0.6 of its height for each letter, 0.85 over and 0.25 under its line, turned as the text is. */
     static double[] box(Element text) {
         double size = number(text, "font-size");
-        double width = text.getTextContent().codePoints().mapToDouble(c -> c < 0x1100 ? 0.6 * size : 1.1 * size).sum();
+        double width = text.getTextContent()
+                .codePoints()
+                .mapToDouble(c -> c < 0x1100 ? 0.6 * size : 1.1 * size)
+                .sum();
         double x = number(text, "x");
         double y = number(text, "y");
         double from = switch (text.getAttribute("text-anchor")) {

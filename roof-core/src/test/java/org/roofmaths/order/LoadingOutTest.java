@@ -16,8 +16,8 @@ import org.roofmaths.units.Mass;
 class LoadingOutTest {
     private static final LoadingOut BOTH = LoadingOut.of(
             List.of(
-                    new SlopeLoad("front", 276, kg(4.4), metres(6.9), 12),
-                    new SlopeLoad("back", 276, kg(4.4), metres(6.9), 12)),
+                    new StackedLoad("front", 276, kg(4.4), metres(6.9), 12),
+                    new StackedLoad("back", 276, kg(4.4), metres(6.9), 12)),
             kg(200),
             8);
 
@@ -55,7 +55,7 @@ class LoadingOutTest {
 
     @Test
     void prints_the_plan_and_no_verdict() {
-        LoadingOut one = LoadingOut.of(List.of(new SlopeLoad("main", 60, kg(4.4), metres(5), 9)), kg(150), 10);
+        LoadingOut one = LoadingOut.of(List.of(new StackedLoad("main", 60, kg(4.4), metres(5), 9)), kg(150), 10);
         assertThat(one.toText()).isEqualTo("""
                 main: 60 units, 264 kg, 52.8 kg to each metre of eaves; 2 lifts of up to 34; 6 stacks of up to 10 (44 kg), at most 1 on each of 9 rafter lines
                 lift 1 to main: 34 units, 149.6 kg; 149.6 kg there
@@ -67,7 +67,7 @@ class LoadingOutTest {
     @Test
     void a_lift_that_carries_exactly_so_many_carries_them() {
         // 45 × 4.4 = 198: in binary 198 / 4.4 is 44.99999999999999
-        assertThat(LoadingOut.of(List.of(new SlopeLoad("main", 90, kg(4.4), metres(5), 9)), kg(198), 10)
+        assertThat(LoadingOut.of(List.of(new StackedLoad("main", 90, kg(4.4), metres(5), 9)), kg(198), 10)
                         .lifts())
                 .hasSize(2);
     }
@@ -79,8 +79,8 @@ class LoadingOutTest {
             @ForAll @IntRange(min = 5, max = 300) int capacity) {
         LoadingOut plan = LoadingOut.of(
                 List.of(
-                        new SlopeLoad("front", front, kg(4.4), metres(6), 11),
-                        new SlopeLoad("back", back, kg(2.6), metres(6), 11)),
+                        new StackedLoad("front", front, kg(4.4), metres(6), 11),
+                        new StackedLoad("back", back, kg(2.6), metres(6), 11)),
                 kg(capacity),
                 6);
         Mass onFront = Mass.ZERO;
@@ -106,8 +106,8 @@ class LoadingOutTest {
     void refuses_what_cannot_be_lifted_with_every_reason_at_once() {
         assertThatThrownBy(() -> LoadingOut.of(
                         List.of(
-                                new SlopeLoad("front", 0, kg(4.4), metres(0), 0),
-                                new SlopeLoad("front", 10, kg(0), metres(5), 1)),
+                                new StackedLoad("front", 0, kg(4.4), metres(0), 0),
+                                new StackedLoad("front", 10, kg(0), metres(5), 1)),
                         kg(4),
                         0))
                 .isInstanceOf(ProblemsException.class)

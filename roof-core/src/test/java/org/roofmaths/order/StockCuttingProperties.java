@@ -34,7 +34,10 @@ class StockCuttingProperties {
                 length += (set >> i & 1) * (pieces.get(i) + kerf);
             }
             int needed = length;
-            one[set] = stock.stream().filter(s -> s >= needed).min(Integer::compare).orElse(Integer.MAX_VALUE);
+            one[set] = stock.stream()
+                    .filter(s -> s >= needed)
+                    .min(Integer::compare)
+                    .orElse(Integer.MAX_VALUE);
         }
         int[] least = new int[all];
         Arrays.fill(least, 1, all, Integer.MAX_VALUE);
@@ -80,10 +83,12 @@ class StockCuttingProperties {
 
     @Property(tries = 100)
     void twice_the_pieces_need_no_more_than_twice_the_stock(
-            @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 5, max = 100) Integer> pieces, @ForAll @IntRange(max = 5) int kerf) {
+            @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 5, max = 100) Integer> pieces,
+            @ForAll @IntRange(max = 5) int kerf) {
         List<Integer> twice = Stream.concat(pieces.stream(), pieces.stream()).toList();
         Length once = StockCutting.of(demand(pieces, List.of(120), kerf)).totalLength();
-        assertThat(StockCutting.of(demand(twice, List.of(120), kerf)).totalLength()).isLessThanOrEqualTo(once.times(2));
+        assertThat(StockCutting.of(demand(twice, List.of(120), kerf)).totalLength())
+                .isLessThanOrEqualTo(once.times(2));
     }
 
     /** Every piece asked for is cut once, and every cut with its saw kerfs fits its stock. */

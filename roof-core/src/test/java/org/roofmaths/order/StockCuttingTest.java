@@ -57,7 +57,8 @@ class StockCuttingTest {
                 .build();
         StockCutting plan = StockCutting.of(demand);
 
-        // 2050 + 3 + 2050 = 4103 goes into 4200, 1750 + 3 + 1750 = 3503 into 3600; 7600 of pieces need more than 3600 + 3600
+        // 2050 + 3 + 2050 = 4103 goes into 4200, 1750 + 3 + 1750 = 3503 into 3600; 7600 of pieces need more than 3600 +
+        // 3600
         assertThat(plan.totalLength()).isEqualTo(mm(4200 + 3600));
         assertThat(plan.gap()).isEqualTo(mm(0));
         assertThat(plan.waste()).isEqualTo(mm(7800 - 7600));
@@ -73,11 +74,16 @@ class StockCuttingTest {
         CuttingDemand demand = CuttingDemand.builder()
                 .kerf(mm(0))
                 .addStockLengths(mm(3000))
-                .addPieces(CutPiece.of("left", mm(1000), 2), CutPiece.of("right", mm(1000), 1), CutPiece.of("top", mm(3000), 1))
+                .addPieces(
+                        CutPiece.of("left", mm(1000), 2),
+                        CutPiece.of("right", mm(1000), 1),
+                        CutPiece.of("top", mm(3000), 1))
                 .build();
-        assertThat(StockCutting.of(demand).cuts()).extracting(StockCut::toString).containsExactly(
-                "1 × 3000 mm: 1 of 3000 mm (top); offcut 0 mm",
-                "1 × 3000 mm: 2 of 1000 mm (left), 1 of 1000 mm (right); offcut 0 mm");
+        assertThat(StockCutting.of(demand).cuts())
+                .extracting(StockCut::toString)
+                .containsExactly(
+                        "1 × 3000 mm: 1 of 3000 mm (top); offcut 0 mm",
+                        "1 × 3000 mm: 2 of 1000 mm (left), 1 of 1000 mm (right); offcut 0 mm");
     }
 
     // Published instances, with their optima. Sizes without a unit are taken as millimetres.
@@ -107,7 +113,9 @@ class StockCuttingTest {
         StockCutting plan = StockCutting.of(CuttingDemand.builder()
                 .kerf(mm(0))
                 .addStockLengths(mm(5600))
-                .addAllPieces(pieces("1380 22 1520 25 1560 12 1710 14 1820 18 1880 18 1930 20 2000 10 2050 12 2100 14 2140 16 2150 18 2200 20"))
+                .addAllPieces(
+                        pieces(
+                                "1380 22 1520 25 1560 12 1710 14 1820 18 1880 18 1930 20 2000 10 2050 12 2100 14 2140 16 2150 18 2200 20"))
                 .build());
         assertThat(plan.stockCount()).isEqualTo(73);
         assertThat(plan.pieceLength()).isEqualTo(mm(407_160));
@@ -123,9 +131,11 @@ class StockCuttingTest {
         StockCutting plan = StockCutting.of(CuttingDemand.builder()
                 .kerf(mm(0))
                 .addStockLengths(mm(150))
-                .addAllPieces(pieces("98 3 96 2 94 1 93 2 92 1 91 2 90 1 87 1 86 1 85 2 84 5 83 2 82 2 81 1 80 3 79 2 78 4 76 1 74 2 73 4"
-                        + " 72 1 71 1 70 3 69 3 67 1 66 1 64 1 62 2 60 2 59 1 58 3 57 4 55 3 50 1 49 3 47 1 46 2 45 2 44 2 43 4"
-                        + " 42 5 41 3 39 2 38 3 37 1 36 3 35 1 33 3 32 2 30 3 29 1 28 1 27 2 26 1 25 2 24 1 23 2 20 1"))
+                .addAllPieces(
+                        pieces(
+                                "98 3 96 2 94 1 93 2 92 1 91 2 90 1 87 1 86 1 85 2 84 5 83 2 82 2 81 1 80 3 79 2 78 4 76 1 74 2 73 4"
+                                        + " 72 1 71 1 70 3 69 3 67 1 66 1 64 1 62 2 60 2 59 1 58 3 57 4 55 3 50 1 49 3 47 1 46 2 45 2 44 2 43 4"
+                                        + " 42 5 41 3 39 2 38 3 37 1 36 3 35 1 33 3 32 2 30 3 29 1 28 1 27 2 26 1 25 2 24 1 23 2 20 1"))
                 .build());
         assertThat(plan.demand().pieces()).hasSize(58);
         assertThat(plan.stockCount()).isEqualTo(48);
@@ -135,7 +145,8 @@ class StockCuttingTest {
     private static List<CutPiece> pieces(String lengthsAndCounts) {
         String[] numbers = lengthsAndCounts.split(" ", -1);
         return IntStream.range(0, numbers.length / 2)
-                .mapToObj(i -> CutPiece.of("w" + numbers[2 * i], mm(Integer.parseInt(numbers[2 * i])), Long.parseLong(numbers[2 * i + 1])))
+                .mapToObj(i -> CutPiece.of(
+                        "w" + numbers[2 * i], mm(Integer.parseInt(numbers[2 * i])), Long.parseLong(numbers[2 * i + 1])))
                 .toList();
     }
 
@@ -305,7 +316,8 @@ class StockCuttingTest {
                         supports of r must rise from the left end to no more than -1 mm, but was []
                         rows must each have a name of their own, but was "r" twice
                         supports of r must rise from the left end to no more than 1000 mm, but was [500 mm, 400 mm]""");
-        assertThatThrownBy(() -> StockCutting.of(CuttingDemand.builder().kerf(mm(3)).build()))
+        assertThatThrownBy(() ->
+                        StockCutting.of(CuttingDemand.builder().kerf(mm(3)).build()))
                 .hasMessage("""
                         stock lengths must be given, but was none
                         pieces and rows must be given, but was none""");

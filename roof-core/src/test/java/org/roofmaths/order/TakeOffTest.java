@@ -135,7 +135,8 @@ class TakeOffTest {
 
         long tiles = takeOff.item("roll tile").net().value().toPieces();
         assertThat(tiles).isLessThan(187).isEqualTo(layout.counts().orThrow().wholeUnits());
-        assertThat(takeOff.item("roll tile").on(OrderTerms.none()).working().disagreements()).isEmpty();
+        assertThat(takeOff.item("roll tile").on(OrderTerms.none()).working().disagreements())
+                .isEmpty();
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.roofmaths.problem.Attempt;
 import org.roofmaths.problem.Problem;
+import org.roofmaths.problem.Severity;
 import org.roofmaths.sheet.Job;
 import org.roofmaths.sheet.SiteSheet;
 
@@ -18,7 +19,7 @@ import org.roofmaths.sheet.SiteSheet;
  * The main job: reads a job file, prints its site sheet and writes it as Markdown and as a JSON tree.
  *
  * <p>Usage: {@code RunJob NAME-OR-PATH [FOLDER]}. The files go to the folder, {@code sheets} if none is given. A job file that is wrong
- * is refused with every problem at once, exit code 1, and no file is written.
+ * is refused with every problem at once, exit code 1, and no file is written. A sheet with an error on it is written, with exit code 1.
  */
 public final class RunJob {
     private static final int OK = 0;
@@ -72,7 +73,8 @@ public final class RunJob {
         out.print(text);
         out.println();
         out.println("Written: " + markdown + ", " + json);
-        return OK;
+        boolean wrong = sheet.problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+        return wrong ? REFUSED : OK;
     }
 
     private static void refuse(String name, List<Problem> problems, PrintStream err) {

@@ -143,6 +143,26 @@ class RunJobTest {
     }
 
     @Test
+    void an_edition_a_share_and_a_roof_that_cannot_be_are_refused_at_their_paths() throws IOException {
+        Path file = jobFile(example("tollbar")
+                .replace("nhbc-standards/2024", "nhbc-standards/2030")
+                .replace("\"eavesOverhang\": \"150 mm level\"", "\"eavesOverhang\": \"-150 mm level\"")
+                .replace("\"unitBreakage\": \"5 %\"", "\"unitBreakage\": \"300 %\""));
+
+        assertThat(run(file.toString(), folder.resolve("out").toString())).isEqualTo(1);
+        assertThat(errors()).isEqualTo("""
+                %s: 3 problems, nothing written
+                  /rules/editions/0 must be one of 2011, 2012, 2019, 2020, 2021, 2024, but was "2030"
+                    Choose one of the editions that the message lists.
+                  /roof/eavesOverhang must be 0 mm or more, but was -150 mm level
+                    Give the overhang from the plate line to the fascia, and how it was measured.
+                  /order/unitBreakage must be a share, such as "5 %%" (it must be from 0 %% to 100 %%), but was "300 %%"
+                    Write the value as the message says, with its unit.
+                """.formatted(file));
+        nothingWritten();
+    }
+
+    @Test
     void a_field_that_stands_twice_is_refused() throws IOException {
         Path file = jobFile("{\"name\": \"a\", \"name\": \"b\"}");
 
@@ -202,8 +222,8 @@ class RunJobTest {
         String printed = out.toString(StandardCharsets.UTF_8);
         assertThat(printed)
                 .contains("PROBLEMS: ")
-                .contains("  finding: no equal division: 9 gauges of 372.065828 mm pass the greatest gauge")
-                .contains("    mend: overhang into the gutter, on the slope: 51.5 mm more; 10 gauges of 340.009245 mm")
+                .contains("  finding: no equal division: 9 gauges of 372.07 mm pass the greatest gauge")
+                .contains("    mend: overhang into the gutter, on the slope: 51.5 mm more; 10 gauges of 340.01 mm")
                 .contains("  top: mass of metal ..................................... 36.1 kg\n");
     }
 }

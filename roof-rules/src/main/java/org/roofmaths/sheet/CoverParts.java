@@ -255,10 +255,7 @@ final class CoverParts {
                 eachEnd(
                         courses.gauge(),
                         (place, gauge) -> part.line(
-                                named(face, place) + ": gauge",
-                                Show.fine(gauge),
-                                courses,
-                                at(Courses.GAUGE, place)));
+                                named(face, place) + ": gauge", Show.fine(gauge), courses, at(Courses.GAUGE, place)));
                 part.line(name + ": gauges (spaces)", courses.gaugeCount() + "", courses, Courses.GAUGE_COUNT);
                 part.remark(name + ": " + courses.courseCount() + " courses.");
                 part.line(

@@ -3,10 +3,12 @@ package org.roofmaths.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -161,6 +163,20 @@ final class Fields {
         return List.of();
     }
 
+    /** Reads a list of texts, each held against a check that refuses bad ones at their place. */
+    List<String> texts(String field, Consumer<String> check) {
+        List<String> texts = texts(field);
+        for (int i = 0; i < texts.size(); i++) {
+            try {
+                check.accept(texts.get(i));
+            } catch (ProblemsException e) {
+                String place = pointer(field) + "/" + i;
+                e.problems().forEach(problem -> problems.add(problem.at(place)));
+            }
+        }
+        return texts;
+    }
+
     /** Reads a list of objects. */
     List<Fields> objects(String field) {
         if (!has(field)) {
@@ -203,9 +219,19 @@ final class Fields {
         try {
             return Optional.of(maker.get());
         } catch (ProblemsException e) {
-            e.problems().forEach(problem -> problems.add(problem.at(pointer(problem.where()))));
+            e.problems().forEach(problem -> problems.add(problem.at(placeOf(problem.where()))));
             return Optional.empty();
         }
+    }
+
+    /** The field that an argument is named for; this object if it has no such field. */
+    private String placeOf(String argument) {
+        String[] words = argument.split(" ");
+        StringBuilder field = new StringBuilder(words[0]);
+        for (int i = 1; i < words.length; i++) {
+            field.append(words[i].substring(0, 1).toUpperCase(Locale.ROOT)).append(words[i].substring(1));
+        }
+        return map.containsKey(field.toString()) ? pointer(field.toString()) : pointer.isEmpty() ? "/" : pointer;
     }
 
     static String print(@Nullable Object value) {

@@ -87,7 +87,7 @@ final class JobFigures {
         this.job = job;
         rules = tried(() -> Attempt.call(() -> Rules.of(job.jurisdiction()).inOrder(job.editions())))
                 .orElse(null);
-        roof = tried(this::buildRoof).orElse(null);
+        roof = tried(() -> buildRoof(job.roof())).orElse(null);
         roof().ifPresent(r -> problems.addAll(r.problems()));
         roof().ifPresent(this::layOutFaces);
         bays = roof().flatMap(r -> tried(() -> Attempt.call(() -> RafterBays.of(
@@ -129,8 +129,7 @@ final class JobFigures {
         return attempt.value();
     }
 
-    private Attempt<Roof> buildRoof() {
-        JobRoof r = job.roof();
+    static Attempt<Roof> buildRoof(JobRoof r) {
         return switch (r.kind()) {
             case LEAN_TO ->
                 Roofs.leanTo()

@@ -18,6 +18,7 @@ import org.roofmaths.roof.Ends;
 import org.roofmaths.roof.RoofEnd;
 import org.roofmaths.roof.Slope;
 import org.roofmaths.rules.Exposure;
+import org.roofmaths.rules.Rules;
 import org.roofmaths.rules.UnderlayClass;
 import org.roofmaths.rules.UnderlaySupport;
 import org.roofmaths.settingout.Change;
@@ -56,8 +57,9 @@ final class JobForm {
         Optional<String> note = form.optional("note", TEXT, Function.identity());
 
         Optional<Fields> rules = form.requiredObject("rules", "an object with jurisdiction and editions");
-        Optional<String> jurisdiction = rules.flatMap(f -> f.required("jurisdiction", TEXT, JobForm::text));
-        List<String> editions = rules.map(f -> f.texts("editions")).orElse(List.of());
+        Optional<String> jurisdiction = rules.flatMap(f -> f.required("jurisdiction", TEXT, JobForm::jurisdiction));
+        List<String> editions = rules.map(f -> f.texts("editions", edition -> edition(jurisdiction, edition)))
+                .orElse(List.of());
         rules.ifPresent(f -> {
             if (!f.has("editions")) {
                 f.missing("editions", "a list of documents with their editions, such as \"nhbc-standards/2024\"");
@@ -139,17 +141,21 @@ final class JobForm {
                 || right.isEmpty()) {
             return Optional.empty();
         }
-        return f.make(() -> JobRoof.builder()
-                .kind(kind.get())
-                .along(along.get())
-                .across(across.get())
-                .slope(slope.get())
-                .eavesOverhang(overhang.get())
-                .left(left.get())
-                .right(right.get())
-                .putAllAsFound(asFound)
-                .upperLimit(limit)
-                .build());
+        return f.make(() -> {
+            JobRoof roof = JobRoof.builder()
+                    .kind(kind.get())
+                    .along(along.get())
+                    .across(across.get())
+                    .slope(slope.get())
+                    .eavesOverhang(overhang.get())
+                    .left(left.get())
+                    .right(right.get())
+                    .putAllAsFound(asFound)
+                    .upperLimit(limit)
+                    .build();
+            JobFigures.buildRoof(roof).orThrow(); // a roof that cannot be is refused here, where its fields are known
+            return roof;
+        });
     }
 
     private static Optional<Slope> readSlope(Fields f) {
@@ -370,9 +376,9 @@ final class JobForm {
 
     private static Optional<JobOrder> readOrder(Fields f) {
         Optional<Integer> pack = f.requiredCount("unitsInPack", 1);
-        Optional<Ratio> breakage = f.required("unitBreakage", PERCENT, Ratio::parse);
-        Optional<Ratio> cutting = f.required("unitCutting", PERCENT, Ratio::parse);
-        Optional<Ratio> battens = f.required("battenCutting", PERCENT, Ratio::parse);
+        Optional<Ratio> breakage = f.required("unitBreakage", PERCENT, JobForm::share);
+        Optional<Ratio> cutting = f.required("unitCutting", PERCENT, JobForm::share);
+        Optional<Ratio> battens = f.required("battenCutting", PERCENT, JobForm::share);
         f.refuseOthers();
         if (pack.isEmpty() || breakage.isEmpty() || cutting.isEmpty() || battens.isEmpty()) {
             return Optional.empty();
@@ -390,6 +396,23 @@ final class JobForm {
             throw new IllegalArgumentException("it is blank");
         }
         return text;
+    }
+
+    private static String jurisdiction(String text) {
+        return Rules.of(text).jurisdiction();
+    }
+
+    /** Refuses an edition that the jurisdiction does not have; without a jurisdiction nobody can know. */
+    private static void edition(Optional<String> jurisdiction, String text) {
+        jurisdiction.ifPresent(place -> Rules.of(place).inOrder(text));
+    }
+
+    private static Ratio share(String text) {
+        Ratio share = Ratio.parse(text);
+        if (share.toSi() < 0 || share.toSi() > 1) {
+            throw new IllegalArgumentException("it must be from 0 % to 100 %");
+        }
+        return share;
     }
 
     private static Length positive(String text) {

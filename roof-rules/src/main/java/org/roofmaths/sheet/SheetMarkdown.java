@@ -12,6 +12,7 @@ final class SheetMarkdown {
     static String of(SiteSheet sheet) {
         SheetMarkdown text = new SheetMarkdown();
         text.head(sheet);
+        text.outcomes(sheet);
         sheet.sections().forEach(text::section);
         return text.out.toString();
     }
@@ -32,13 +33,25 @@ final class SheetMarkdown {
                 out.append("- ")
                         .append(problem.severity())
                         .append(": ")
-                        .append(escaped(problem.message()))
+                        .append(escaped(Show.readable(problem.message())))
                         .append('\n');
                 problem.mends()
                         .forEach(mend -> out.append("  - mend: ")
-                                .append(escaped(mend.toString()))
+                                .append(escaped(Show.readable(mend.toString())))
                                 .append('\n'));
             }
+        }
+    }
+
+    private void outcomes(SiteSheet sheet) {
+        if (!sheet.outcomes().isEmpty()) {
+            out.append("\n**Checks:** ").append(escaped(sheet.outcomes())).append(".\n");
+        }
+        if (!sheet.shortfalls().isEmpty()) {
+            out.append('\n');
+            sheet.shortfalls()
+                    .forEach(label ->
+                            out.append("- falls short: ").append(escaped(label)).append('\n'));
         }
     }
 
@@ -64,10 +77,10 @@ final class SheetMarkdown {
             out.append("- ")
                     .append(escaped(check.label()))
                     .append(": ")
-                    .append(escaped(check.check().toText()))
+                    .append(escaped(Show.readable(check.check().toText())))
                     .append('\n');
         } else if (item instanceof SheetSentence sentence) {
-            String text = escaped(sentence.text());
+            String text = escaped(Show.readable(sentence.text()));
             out.append(
                     switch (sentence.kind()) {
                         case REMARK -> "- " + text;

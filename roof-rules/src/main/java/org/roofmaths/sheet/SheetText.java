@@ -16,6 +16,7 @@ final class SheetText {
     static String of(SiteSheet sheet) {
         SheetText text = new SheetText();
         text.head(sheet);
+        text.outcomes(sheet);
         sheet.sections().forEach(text::section);
         return text.out.toString();
     }
@@ -36,10 +37,18 @@ final class SheetText {
                     .append(sheet.problems().size())
                     .append(" on this sheet\n");
             for (Problem problem : sheet.problems()) {
-                wrapped("  " + problem.severity() + ": ", problem.message());
-                problem.mends().forEach(mend -> wrapped("    mend: ", mend.toString()));
+                wrapped("  " + problem.severity() + ": ", Show.readable(problem.message()));
+                problem.mends().forEach(mend -> wrapped("    mend: ", Show.readable(mend.toString())));
             }
         }
+    }
+
+    private void outcomes(SiteSheet sheet) {
+        if (!sheet.outcomes().isEmpty()) {
+            out.append('\n');
+            wrapped("CHECKS: ", sheet.outcomes() + ".");
+        }
+        sheet.shortfalls().forEach(label -> wrapped("  falls short: ", label));
     }
 
     private void section(SheetSection section) {
@@ -63,9 +72,9 @@ final class SheetText {
         } else if (item instanceof SheetTable table) {
             table(table);
         } else if (item instanceof SheetCheck check) {
-            wrapped("  " + check.label() + ": ", check.check().toText());
+            wrapped("  " + check.label() + ": ", Show.readable(check.check().toText()));
         } else if (item instanceof SheetSentence sentence) {
-            wrapped("  " + lead(sentence.kind()), sentence.text());
+            wrapped("  " + lead(sentence.kind()), Show.readable(sentence.text()));
         }
     }
 

@@ -2,6 +2,7 @@ package org.roofmaths.sheet;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 import org.roofmaths.units.Angle;
 import org.roofmaths.units.Area;
 import org.roofmaths.units.ArealMass;
@@ -11,6 +12,8 @@ import org.roofmaths.units.Pitch;
 
 /** How numbers are printed on a site sheet: rounded for the eye, with their unit, the same on every machine. */
 final class Show {
+    private static final Pattern LONG_NUMBER = Pattern.compile("(?<![\\w.])\\d+\\.\\d{3,}(?![\\w.])");
+
     private Show() {}
 
     /** To the millimetre, as a tape is read. */
@@ -55,6 +58,14 @@ final class Show {
 
     static String percent(double percent) {
         return number(percent, 1) + " %";
+    }
+
+    /** A sentence made elsewhere, with its numbers cut to what a person reads: two decimals, and no more. */
+    static String readable(String sentence) {
+        return LONG_NUMBER.matcher(sentence).replaceAll(found -> {
+            String cut = number(Double.parseDouble(found.group()), 2);
+            return cut.equals("0") ? found.group() : cut; // what is short by a hair is not printed as short by nothing
+        });
     }
 
     /** Halves away from zero, trailing zeros of the fraction dropped. */

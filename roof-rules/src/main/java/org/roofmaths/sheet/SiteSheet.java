@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.roofmaths.order.Order;
 import org.roofmaths.problem.Problem;
 import org.roofmaths.rules.Check;
+import org.roofmaths.rules.Outcome;
 import org.roofmaths.working.Figure;
 import org.roofmaths.working.Term;
 
@@ -92,6 +93,33 @@ public final class SiteSheet implements Serializable {
             });
         }
         return List.copyOf(checks);
+    }
+
+    /** Returns the outcomes of the checks in one line, worst first; empty if nothing was checked. */
+    String outcomes() {
+        List<String> counts = new ArrayList<>();
+        for (Outcome outcome : Outcome.values()) {
+            long count = checks().stream()
+                    .filter(check -> check.outcome() == outcome)
+                    .count();
+            if (count > 0) {
+                counts.add(outcome + ": " + count);
+            }
+        }
+        return String.join("; ", counts);
+    }
+
+    /** Returns the labels of the checks that fall short, each once, with the number of its part of the sheet. */
+    List<String> shortfalls() {
+        List<String> labels = new ArrayList<>();
+        for (SheetSection section : sections) {
+            section.items().forEach(item -> {
+                if (item instanceof SheetCheck check && check.check().outcome() == Outcome.FALLS_SHORT) {
+                    labels.add(check.label() + " (part " + (section.step().ordinal() + 1) + ")");
+                }
+            });
+        }
+        return labels.stream().distinct().toList();
     }
 
     /** Returns the order; empty if nothing could be counted. */

@@ -32,8 +32,22 @@ class SkeletonsTest {
                 continue;
             }
             JsonNode totals = outline.get("totals");
-            compare(wrong, id, "plan area", roof.orThrow().areaOnPlan().toSquareMetres(), totals, "plan_area", AREA_SHARE);
-            compare(wrong, id, "slope area", roof.orThrow().areaAlongSlope().toSquareMetres(), totals, "slope_area", AREA_SHARE);
+            compare(
+                    wrong,
+                    id,
+                    "plan area",
+                    roof.orThrow().areaOnPlan().toSquareMetres(),
+                    totals,
+                    "plan_area",
+                    AREA_SHARE);
+            compare(
+                    wrong,
+                    id,
+                    "slope area",
+                    roof.orThrow().areaAlongSlope().toSquareMetres(),
+                    totals,
+                    "slope_area",
+                    AREA_SHARE);
             double height = roof.orThrow().highestHeight().toMetres();
             if (Math.abs(height - totals.get("max_height").asDouble()) > HEIGHT_METRES) {
                 wrong.add(id + ": height " + height + ", reference " + totals.get("max_height"));
@@ -47,7 +61,14 @@ class SkeletonsTest {
     }
 
     private static void lines(List<String> wrong, String id, Roof roof, JsonNode totals, EdgeKind kind, String field) {
-        compare(wrong, id, kind.toString(), roof.lengthOf(kind).toMetres(), totals, field, 1e-7); // many short lines, each stored to 1 nm
+        compare(
+                wrong,
+                id,
+                kind.toString(),
+                roof.lengthOf(kind).toMetres(),
+                totals,
+                field,
+                1e-7); // many short lines, each stored to 1 nm
     }
 
     private static void compare(
@@ -91,7 +112,8 @@ class SkeletonsTest {
         for (int i = 0; i < ring.size(); i++) {
             JsonNode a = ring.get(i);
             JsonNode b = ring.get((i + 1) % ring.size());
-            twice += a.get(0).asDouble() * b.get(1).asDouble() - b.get(0).asDouble() * a.get(1).asDouble();
+            twice += a.get(0).asDouble() * b.get(1).asDouble()
+                    - b.get(0).asDouble() * a.get(1).asDouble();
         }
         return twice / 2;
     }

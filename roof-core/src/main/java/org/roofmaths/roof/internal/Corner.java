@@ -10,11 +10,13 @@ final class Corner {
     final int node;
     /** 1 for an outward corner (it leaves a hip), -1 for an inward one (a valley). */
     final int turn;
+
     boolean alive = true;
     /** The height up to which this corner has been held against every plane. */
     double scannedTo = Double.NEGATIVE_INFINITY;
     /** The planes it may reach, with bounds of the height; only the next ones are in the queue. */
     int[] ahead = NONE;
+
     double[] earliest = {};
     double[] latest = {};
     int aheadCount;

@@ -5,6 +5,7 @@ final class Event {
     final Meeting at;
     /** The front that runs out, with its corners as they were; or {@code null}. */
     final Front front;
+
     final Corner start;
     final Corner end;
     /** The plane that the corner {@code start} reaches, if no front runs out. */

@@ -27,6 +27,7 @@ final class FaceTracer {
     private final int[] to;
     /** The step along the same line the other way. */
     private final int[] mate;
+
     private final int[] group;
     private final int[] ringOf;
 
@@ -368,12 +369,13 @@ final class FaceTracer {
         for (int s = edges; s < from.length; s++) {
             int m = mate[s];
             boolean forward = (s - edges) % 2 == 0;
-            if (ringOf[s] != NONE && ringOf[m] != NONE && (forward && m > s || !forward && m > s && (m - edges) % 2 == 1)) {
+            if (ringOf[s] != NONE
+                    && ringOf[m] != NONE
+                    && (forward && m > s || !forward && m > s && (m - edges) % 2 == 1)) {
                 int left = rings.get(ringOf[s]).face;
                 int right = rings.get(ringOf[m]).face;
                 if (left != right) {
-                    arcs.add(new Skeleton.Arc(
-                            from[s], to[s], left, right, traces.kind[(s - edges) / 2]));
+                    arcs.add(new Skeleton.Arc(from[s], to[s], left, right, traces.kind[(s - edges) / 2]));
                 }
             }
         }

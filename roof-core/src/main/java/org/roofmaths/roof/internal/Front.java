@@ -7,6 +7,7 @@ final class Front {
     final int plane;
     /** An edge whose face this stretch is sweeping. */
     final int face;
+
     Corner start;
     Corner end;
     boolean alive = true;

@@ -323,7 +323,8 @@ final class Planes {
         if (Math.abs(v) > errN) {
             return v > 0 ? 1 : -1;
         }
-        return exactGround(i).multiply(exactCross(j, k))
+        return exactGround(i)
+                .multiply(exactCross(j, k))
                 .add(exactGround(j).multiply(exactCross(k, i)))
                 .add(exactGround(k).multiply(exactCross(i, j)))
                 .signum();
@@ -353,7 +354,8 @@ final class Planes {
         if (facing[j] >> 1 == facing[k] >> 1) {
             return BigInteger.ZERO;
         }
-        return BigInteger.valueOf(a[j]).multiply(BigInteger.valueOf(b[k]))
+        return BigInteger.valueOf(a[j])
+                .multiply(BigInteger.valueOf(b[k]))
                 .subtract(BigInteger.valueOf(a[k]).multiply(BigInteger.valueOf(b[j])));
     }
 
@@ -446,7 +448,8 @@ final class Planes {
     }
 
     private BigInteger exactD(int i, int j, int k) {
-        return exactCross(j, k).multiply(BigInteger.valueOf(w[i]))
+        return exactCross(j, k)
+                .multiply(BigInteger.valueOf(w[i]))
                 .add(exactCross(k, i).multiply(BigInteger.valueOf(w[j])))
                 .add(exactCross(i, j).multiply(BigInteger.valueOf(w[k])));
     }

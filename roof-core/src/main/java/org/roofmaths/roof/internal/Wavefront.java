@@ -231,10 +231,10 @@ final class Wavefront {
                 any = f;
             }
         }
-        int[] shut = edges.stream().mapToInt(Integer::intValue).sorted().distinct().toArray();
+        int[] shut =
+                edges.stream().mapToInt(Integer::intValue).sorted().distinct().toArray();
         int node = any.start.node;
-        return new UnroofableException(
-                outline.fault(Fault.Kind.NEVER_COVERED, traces.x(node), traces.y(node), shut));
+        return new UnroofableException(outline.fault(Fault.Kind.NEVER_COVERED, traces.x(node), traces.y(node), shut));
     }
 
     private void notice(Event event) {

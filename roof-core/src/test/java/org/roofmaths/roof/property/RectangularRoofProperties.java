@@ -100,7 +100,9 @@ class RectangularRoofProperties {
         for (EdgeKind kind : EdgeKind.values()) {
             assertThat(other.edges(kind)).hasSameSizeAs(one.edges(kind));
             Length apart = other.lengthOf(kind).minus(one.lengthOf(kind)).abs();
-            assertThat(apart).isLessThanOrEqualTo(Length.ofNanometres(2L * one.edges(kind).size()));
+            assertThat(apart)
+                    .isLessThanOrEqualTo(
+                            Length.ofNanometres(2L * one.edges(kind).size()));
         }
     }
 

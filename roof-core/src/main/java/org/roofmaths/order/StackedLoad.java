@@ -15,10 +15,10 @@ import org.roofmaths.units.Mass;
  * @param rafterLines along how many rafters stacks are set, 1 or more
  * @since 0.1
  */
-public record SlopeLoad(String name, long units, Mass massOfOne, Length eaves, long rafterLines)
+public record StackedLoad(String name, long units, Mass massOfOne, Length eaves, long rafterLines)
         implements Serializable {
     /** Keeps the parts; they are checked with the loading they become part of. */
-    public SlopeLoad {
+    public StackedLoad {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(massOfOne, "massOfOne");
         Objects.requireNonNull(eaves, "eaves");
