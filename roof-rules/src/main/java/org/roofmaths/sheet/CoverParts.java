@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.roofmaths.covering.CoveringUnit;
 import org.roofmaths.covering.DoubleLapUnit;
 import org.roofmaths.flashing.CoverFlashing;
+import org.roofmaths.order.JointedRows;
+import org.roofmaths.order.StockCutting;
 import org.roofmaths.roof.EdgeKind;
 import org.roofmaths.roof.Ends;
 import org.roofmaths.roof.LeanToFit;
@@ -207,10 +209,30 @@ final class CoverParts {
                         numbered(underlay.lowerEdges().stream().map(Show::whole).toList()));
             });
         }
+        figures.battenPlan().ifPresent(plan -> battenPlan(part, plan));
+        figures.battenJoints().forEach(rule -> part.remark("Batten joints: " + rule + "."));
         part.remark(
                 "The size of a batten is nominal: its grade mark and measured size are to be seen. Joints lie square over a rafter.");
         part.caution("A batten is a foothold only if it is graded and fixed for it.");
         return part.section();
+    }
+
+    private static void battenPlan(Part part, StockCutting plan) {
+        part.line(
+                "battens to buy, every joint on a rafter", Show.metres(plan.totalLength()), plan, StockCutting.BOUGHT);
+        List<List<String>> rows = new ArrayList<>();
+        for (JointedRows row : plan.rows()) {
+            List<String> joints = row.joints().stream().map(Show::whole).toList();
+            rows.add(List.of(
+                    row.run(), Long.toString(row.times()), joints.isEmpty() ? "none" : String.join(", ", joints)));
+        }
+        part.table(
+                "Joints of battens, from the left end of the batten",
+                List.of("battens", "how many", "joints at"),
+                rows);
+        part.remark("Saw cut of " + Show.whole(JobFigures.SAW_CUT)
+                + ". The plan counts stock and does not stagger: move joints to other rafters so that no more of them lie on one rafter than"
+                + " the rows on batten joints allow.");
     }
 
     private SheetSection fixedPoints() {

@@ -13,7 +13,10 @@ import org.roofmaths.flashing.CoverFlashing;
 import org.roofmaths.flashing.CoveringLine;
 import org.roofmaths.flashing.FlashingDemand;
 import org.roofmaths.flashing.StepFlashing;
+import org.roofmaths.order.CuttingDemand;
+import org.roofmaths.order.JointedRun;
 import org.roofmaths.order.Order;
+import org.roofmaths.order.StockCutting;
 import org.roofmaths.order.UnitsAlong;
 import org.roofmaths.problem.Attempt;
 import org.roofmaths.problem.Problem;
@@ -41,6 +44,7 @@ import org.roofmaths.rules.Situation;
 import org.roofmaths.rules.Subject;
 import org.roofmaths.rules.Subjects;
 import org.roofmaths.settingout.BattenDemand;
+import org.roofmaths.settingout.BattenRuns;
 import org.roofmaths.settingout.Change;
 import org.roofmaths.settingout.FaceEnd;
 import org.roofmaths.settingout.FaceLayout;
@@ -68,6 +72,12 @@ final class JobFigures {
     /** One face and how it is covered. */
     record Face(RoofFace face, FlatShape shape, boolean asFound, FaceLayout layout) {}
 
+    /** What a saw takes away with each cut of a batten. */
+    static final Length SAW_CUT = Length.ofMillimetres(3);
+
+    /** The face of a duo-pitch that is seen from the other side. */
+    private static final String BACK = "back";
+
     private final Job job;
     private final List<Problem> problems = new ArrayList<>();
     private final @Nullable RuleSet rules;
@@ -81,6 +91,7 @@ final class JobFigures {
     private final @Nullable EdgeVents highVents;
     private final @Nullable SpotVents topVents;
     private final @Nullable UnitsAlong ridgeUnits;
+    private final @Nullable StockCutting battenPlan;
     private final @Nullable Order order;
 
     JobFigures(Job job) {
@@ -119,6 +130,7 @@ final class JobFigures {
                 .orElse(null);
         topVents().ifPresent(vents -> problems.addAll(vents.problems()));
         ridgeUnits().ifPresent(units -> problems.addAll(units.problems()));
+        battenPlan = planBattens().orElse(null);
         order = JobPurchases.order(this).orElse(null);
         order().ifPresent(o -> problems.addAll(o.problems()));
     }
@@ -195,7 +207,7 @@ final class JobFigures {
         Detail top = built.edges(EdgeKind.RIDGE).isEmpty() ? Detail.ABUTMENT : Detail.RIDGE;
         Optional<UnderlayDemand> underlay =
                 rules().isPresent() ? tried(() -> demands().underlay(top)) : Optional.empty();
-        boolean seenFromBack = face.name().equals("back"); // what is left on the front is right on the back
+        boolean seenFromBack = face.name().equals(BACK); // what is left on the front is right on the back
         return tried(() -> Attempt.call(() -> {
             var scheme = LayoutScheme.builder()
                     .unit(job.covering())
@@ -377,6 +389,62 @@ final class JobFigures {
             }
         }
         return covered.isEmpty() ? other.map(List::of).orElse(List.of()) : covered;
+    }
+
+    /** Battens cut from stock with every joint on a rafter; the rafters run as the bays say, from the left end of the wall. */
+    private Optional<StockCutting> planBattens() {
+        if (rules == null || faces.isEmpty()) {
+            return Optional.empty();
+        }
+        JobSettingOut s = job.settingOut();
+        return demands().battens().value().flatMap(demand -> {
+            var cutting = CuttingDemand.builder().kerf(SAW_CUT).addStockLengths(s.battenStock());
+            for (Face face : faces) {
+                RoofEnd left = face.face().name().equals(BACK)
+                        ? job.roof().right()
+                        : job.roof().left();
+                Length beforeWall =
+                        left instanceof RoofEnd.Verge verge ? verge.overhang().length() : Length.ZERO;
+                Optional<BattenRuns> battens = face.layout().battens().value();
+                if (battens.isEmpty()) {
+                    return Optional.empty();
+                }
+                List<Length> runs = battens.get().runs();
+                runs.stream()
+                        .distinct()
+                        .forEach(run -> cutting.addRuns(JointedRun.over(
+                                face.face().name() + " " + Show.whole(run),
+                                run,
+                                beforeWall.plus(s.rafterWidth().dividedBy(2)),
+                                s.rafterCentres(),
+                                demand.leastPiece().value(),
+                                demand.leastSupports().value(),
+                                runs.stream().filter(run::equals).count())));
+            }
+            return tried(() -> StockCutting.attempt(cutting.build()));
+        });
+    }
+
+    /** What the documents say of joints that follow one another, at the gauge of the first face. */
+    List<String> battenJoints() {
+        if (rules == null || faces.isEmpty()) {
+            return List.of();
+        }
+        Optional<Length> gauge = faces.get(0)
+                .layout()
+                .courses()
+                .value()
+                .map(courses -> courses.gauge().left());
+        return demands().battens().value().stream()
+                .flatMap(demand -> demand.joints().stream())
+                .filter(rule -> gauge.isEmpty() || rule.gauge().contains(gauge.get()))
+                .map(rule -> rule + " (" + rule.most().origin() + ")")
+                .toList();
+    }
+
+    /** The cutting plan of the battens, where their lengths are known. */
+    Optional<StockCutting> battenPlan() {
+        return Optional.ofNullable(battenPlan);
     }
 
     /** The ridge units, where the roof has a ridge and the job says what one covers. */

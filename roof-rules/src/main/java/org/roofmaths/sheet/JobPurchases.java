@@ -12,6 +12,7 @@ import org.roofmaths.covering.SingleLapUnit;
 import org.roofmaths.flashing.Flashing;
 import org.roofmaths.order.Allowance;
 import org.roofmaths.order.Amount;
+import org.roofmaths.order.Cause;
 import org.roofmaths.order.FixingPattern;
 import org.roofmaths.order.Fixings;
 import org.roofmaths.order.Nails;
@@ -19,12 +20,14 @@ import org.roofmaths.order.Order;
 import org.roofmaths.order.OrderLine;
 import org.roofmaths.order.OrderTerms;
 import org.roofmaths.order.Stock;
+import org.roofmaths.order.StockCutting;
 import org.roofmaths.order.UnitsAlong;
 import org.roofmaths.settingout.BattenRuns;
 import org.roofmaths.settingout.PieceKind;
 import org.roofmaths.settingout.Underlay;
 import org.roofmaths.settingout.UnitCounts;
 import org.roofmaths.units.Mass;
+import org.roofmaths.units.Ratio;
 import org.roofmaths.ventilation.RafterBays;
 import org.roofmaths.ventilation.SpotVents;
 import org.roofmaths.working.Assumed;
@@ -127,10 +130,20 @@ final class JobPurchases {
                             + Show.whole(job.settingOut().battenWidth()),
                     Amount.sum(faces),
                     OrderTerms.builder()
-                            .addAllowances(Allowance.cutting(job.order().battenCutting()))
+                            .addAllowances(battenCutting(Amount.sum(faces).value()))
                             .stock(Stock.lengths(job.settingOut().battenStock()))
                             .build()));
         }
+    }
+
+    /** What the cutting plan wastes, since joints lie on rafters; the buyer's share where that is more. */
+    private Allowance battenCutting(Amount net) {
+        Ratio share = job.order().battenCutting();
+        Optional<Figure<Amount>> waste =
+                figures.battenPlan().map(plan -> Amount.ofLength(plan.working().at(StockCutting.WASTE)));
+        return waste.isPresent() && waste.get().value().doubleValue() > net.doubleValue() * share.toSi()
+                ? Allowance.ofAmount(Cause.CUTTING, waste.get())
+                : Allowance.cutting(share);
     }
 
     private void underlay() {

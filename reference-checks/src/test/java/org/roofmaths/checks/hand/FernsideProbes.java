@@ -249,7 +249,8 @@ final class FernsideProbes {
     }
 
     private static void order(SheetProbes p) {
-        p.probe("a19-01", () -> p.order("unit nail").net().toBigDecimal())
+        p.probe("a08-16", () -> p.order("batten 25").numberToBuy().orElseThrow())
+                .probe("a19-01", () -> p.order("unit nail").net().toBigDecimal())
                 .probe("a19-04", () -> p.order("batten nail").net().toBigDecimal())
                 .probe("a20-01", () -> p.order("invented profiled tile").net().toBigDecimal())
                 .probe(

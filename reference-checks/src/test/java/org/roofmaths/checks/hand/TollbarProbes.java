@@ -199,7 +199,8 @@ final class TollbarProbes {
     }
 
     private static void order(SheetProbes p) {
-        p.probe("a19-01", () -> p.order("unit nail").net().toBigDecimal())
+        p.probe("a08-17", () -> p.order("batten 25").numberToBuy().orElseThrow())
+                .probe("a19-01", () -> p.order("unit nail").net().toBigDecimal())
                 .probe("a19-02", () -> p.order("batten nail").net().toBigDecimal())
                 .probe("a20-01", () -> p.order("invented slate").net().toBigDecimal())
                 .probe("a20-02", () -> p.order("invented slate").needed().toBigDecimal())
