@@ -100,7 +100,6 @@ public final class FaceDrawing {
 
     private List<Shape> units() {
         Courses courses = layout.courses().orThrow();
-        Columns columns = layout.columns().orThrow();
         List<Shape> shapes = new ArrayList<>();
         if (layout.counts().orThrow().total() > MOST_UNITS) {
             notes.add("More than " + MOST_UNITS + " units: they are not drawn one by one, only their tails.");

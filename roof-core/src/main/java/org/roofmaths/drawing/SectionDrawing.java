@@ -570,7 +570,7 @@ public final class SectionDrawing {
                     : piece.to().isLongerThan(wallLine.minus(inward));
             if (shown) {
                 // the last unit at the right shows its lock beyond its cover
-                Length to = piece == pieces.get(pieces.size() - 1) && !left
+                Length to = piece.equals(pieces.get(pieces.size() - 1)) && !left
                         ? piece.to().max(edge)
                         : piece.to();
                 across("unit", Fill.WHITE, covering, piece.from(), to, depth, depth.plus(thickness()));

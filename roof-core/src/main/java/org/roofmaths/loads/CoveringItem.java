@@ -39,7 +39,7 @@ public record CoveringItem(String name, Figure<ArealMass> mass) implements Seria
     /** The distance of the bars. */
     public static final Term<Length> BAR_SPACING = Term.of("spacing of the layer's bars", "si", Length.class);
     /** The thickness of a sheet. */
-    public static final Term<Length> SHEET_THICKNESS = Term.of("thickness of the layer", "ti", Length.class);
+    public static final Term<Length> SHEET_THICKNESS = Term.of("thickness of the sheet or slab", "ti", Length.class);
     /** The density in kilograms per cubic metre. */
     public static final Term<Double> DENSITY = Term.of("density of the layer in kg/m³", "ρ", Double.class);
 

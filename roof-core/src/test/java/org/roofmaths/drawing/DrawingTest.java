@@ -145,7 +145,7 @@ class DrawingTest {
         // from the left to the bottom of a circle of 10 mm on paper: y is down
         assertThat(path.getAttribute("d")).matches("M[\\d.]+ [\\d.]+A10 10 0 0 0 [\\d.]+ [\\d.]+");
         String[] numbers =
-                path.getAttribute("d").replace("A", " ").replace("M", "").split(" ");
+                path.getAttribute("d").replace("A", " ").replace("M", "").split(" ", -1);
         assertThat(Double.parseDouble(numbers[7]) - Double.parseDouble(numbers[0]))
                 .isCloseTo(10, within(0.011));
         assertThat(Double.parseDouble(numbers[8]) - Double.parseDouble(numbers[1]))

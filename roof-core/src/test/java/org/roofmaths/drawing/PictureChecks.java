@@ -16,7 +16,7 @@ final class PictureChecks {
         String svg = drawing.toSvg();
         assertThat(svg).doesNotContain("NaN").doesNotContain("Infinity").isEqualTo(drawing.toSvg());
         Picture picture = Picture.read(svg);
-        String[] viewBox = picture.root().getAttribute("viewBox").split(" ");
+        String[] viewBox = picture.root().getAttribute("viewBox").split(" ", -1);
         double width = Double.parseDouble(viewBox[2]);
         double height = Double.parseDouble(viewBox[3]);
         assertThat(picture.root().getAttribute("width")).isEqualTo(viewBox[2] + "mm");

@@ -226,7 +226,7 @@ final class Fields {
 
     /** The field that an argument is named for; this object if it has no such field. */
     private String placeOf(String argument) {
-        String[] words = argument.split(" ");
+        String[] words = argument.split(" ", -1);
         StringBuilder field = new StringBuilder(words[0]);
         for (int i = 1; i < words.length; i++) {
             field.append(words[i].substring(0, 1).toUpperCase(Locale.ROOT)).append(words[i].substring(1));

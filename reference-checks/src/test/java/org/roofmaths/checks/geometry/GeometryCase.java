@@ -60,19 +60,27 @@ final class GeometryCase {
                 String unit = entry.getKey().substring(name.length() + 1);
                 double number = Double.parseDouble(entry.getValue());
                 switch (unit) {
-                    case "mm":
+                    case "mm" -> {
                         return Length.ofMillimetres(number);
-                    case "cm":
+                    }
+                    case "cm" -> {
                         return Length.ofCentimetres(number);
-                    case "m":
+                    }
+                    case "m" -> {
                         return Length.ofMetres(number);
-                    case "in":
+                    }
+                    case "in" -> {
                         return Length.ofDecimalInches(number);
-                    case "ft":
+                    }
+                    case "ft" -> {
                         return Length.ofDecimalFeet(number);
-                    case "yd":
+                    }
+                    case "yd" -> {
                         return Length.ofYards(number);
-                    default:
+                    }
+                    default -> {
+                        // another unit than of length: not the field asked for
+                    }
                 }
             }
         }

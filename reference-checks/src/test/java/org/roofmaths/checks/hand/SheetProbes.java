@@ -137,7 +137,7 @@ final class SheetProbes {
 
     /** A figure of a document, asked of the rules themselves. */
     <V> SheetProbes rule(String id, String edition, Subject<V> subject, Situation situation, Function<V, Object> read) {
-        String[] parts = edition.split("/");
+        String[] parts = edition.split("/", -1);
         return probe(
                 id,
                 () -> plain(read.apply(Rules.of("gb")
@@ -190,7 +190,7 @@ final class SheetProbes {
 
     /** The numbers of a text such as "1005 mm", without its unit. */
     static BigDecimal number(String text) {
-        return new BigDecimal(text.split(" ")[0].replace("°", ""));
+        return new BigDecimal(text.split(" ", -1)[0].replace("°", ""));
     }
 
     /** A value in the unit in which the hand pages print it: mm, m², degrees, kg, kg/m², a count or a ratio. */

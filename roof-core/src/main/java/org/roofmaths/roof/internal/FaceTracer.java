@@ -40,18 +40,16 @@ final class FaceTracer {
     private final int[] placeOf;
     private final List<Ring> rings = new ArrayList<>();
 
-    /** A closed walk: its steps, the area to its left, its first edge if it has one, the ring it is a hole in. */
+    /** A closed walk: its steps, its first edge if it has one, the ring it is a hole in. */
     private static final class Ring {
         final int[] steps;
-        final double area;
         int edge = Integer.MAX_VALUE;
         int edges;
         int around = NONE;
         int face;
 
-        Ring(int[] steps, double area) {
+        Ring(int[] steps) {
             this.steps = steps;
-            this.area = area;
         }
     }
 
@@ -233,15 +231,7 @@ final class FaceTracer {
             mate[b] = a;
             return;
         }
-        double u0 = u(g, from[steps[0]]);
-        double v0 = v(g, from[steps[0]]);
-        double twice = 0;
-        for (int s : steps) {
-            int p = from[s];
-            int q = to[s];
-            twice += (u(g, p) - u0) * (v(g, q) - v0) - (v(g, p) - v0) * (u(g, q) - u0);
-        }
-        Ring ring = new Ring(steps, twice / 2);
+        Ring ring = new Ring(steps);
         for (int s : steps) {
             ringOf[s] = rings.size();
             if (s < edges) {

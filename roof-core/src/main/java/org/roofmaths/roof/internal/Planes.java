@@ -119,7 +119,7 @@ final class Planes {
             double least = Double.POSITIVE_INFINITY;
             for (int k = 0; k < 2 && directions > 0; k++) {
                 int d = at[Math.floorMod(above - k, directions)];
-                double sine = Math.abs(sine(dx, dy, length[e], d, lead[d]));
+                double sine = Math.abs(sine(dx, dy, length[e], d));
                 double allowed = grid * (1 / lead[d] + 1 / length[e]);
                 if ((sine <= allowed || isParallel(dx, dy, dirX[d], dirY[d])) && sine < least) {
                     found = d;
@@ -148,7 +148,7 @@ final class Planes {
         return dx >= 0 ? dy / (dx + dy) : 1 - dx / (dy - dx);
     }
 
-    private double sine(long dx, long dy, double length, int d, double lead) {
+    private double sine(long dx, long dy, double length, int d) {
         double px = dirX[d];
         double py = dirY[d];
         return (dx * py - dy * px) / (length * Math.sqrt(px * px + py * py));

@@ -10,7 +10,6 @@ final class Traces {
     /** A node's coordinates are kept to this many nanometres, or to the last place of a {@code double}. */
     private static final double SHARP = 1e-3;
 
-    private final Outline outline;
     private final int[] sameAs;
 
     private int nodes;
@@ -26,7 +25,6 @@ final class Traces {
     ArcKind[] kind;
 
     Traces(Outline outline) {
-        this.outline = outline;
         int n = outline.size;
         int room = 3 * n + 4;
         x = new double[room];

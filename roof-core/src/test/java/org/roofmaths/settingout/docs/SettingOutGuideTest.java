@@ -41,7 +41,7 @@ class SettingOutGuideTest {
 
     private static void assertOnPage(Object printed) throws IOException {
         // a printed block is indented by four on the page
-        for (String line : printed.toString().split("\n")) {
+        for (String line : printed.toString().split("\n", -1)) {
             assertThat(page()).contains(line);
         }
     }
